@@ -132,9 +132,7 @@ class ArchitectureTest {
         noClasses()
                 .that()
                 .resideOutsideOfPackages(
-                        "org.drillwright.report..",
-                        "org.drillwright.explain..",
-                        "org.drillwright.schema..")
+                        "org.drillwright.report..", "org.drillwright.explain..", "org.drillwright.schema..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("com.fasterxml..")

@@ -14,7 +14,7 @@ import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Person;
-import org.drillwright.plan.roster.Ways;
+import org.drillwright.plan.roster.ClassPractice;
 import org.drillwright.register.Entry;
 import org.drillwright.register.History;
 
@@ -53,7 +53,7 @@ final class InventedClass {
                 List.of("beginner", "intermediate"),
                 mode,
                 Movement.FREE,
-                Ways.USUAL,
+                ClassPractice.USUAL,
                 new Knowledge(known),
                 Map.of(),
                 drills,

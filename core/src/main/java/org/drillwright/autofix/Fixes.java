@@ -7,13 +7,13 @@ import java.util.Optional;
 import org.drillwright.check.Remedy;
 import org.drillwright.check.Subject;
 import org.drillwright.check.Suggestions;
+import org.drillwright.formatter.Scalars;
 import org.drillwright.model.Side;
 import org.drillwright.phrase.Attempt.Otherwise;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Span;
-import org.drillwright.formatter.Scalars;
 import org.drillwright.wording.Message;
 
 /** Ways to mend what was found, each as an edit of the text: those of a drill were played, or at least judged, with it made. */
@@ -21,18 +21,18 @@ public final class Fixes {
 
     private final Subject subject;
     private final Draft draft;
-    private final Page page;
+    private final KeyInsertion page;
 
     private Fixes(Subject subject) {
         this.subject = subject;
         this.draft = new Draft(subject);
-        this.page = new Page(subject.file(), subject.places());
+        this.page = new KeyInsertion(subject.file(), subject.places());
     }
 
     /** Those of a drill: what has one right answer first, then the turns that the rules name, then turns for empty ones. */
     public static List<Fix> of(Subject subject) {
         Fixes fixes = new Fixes(subject);
-        List<Fix> all = new ArrayList<>(Mending.each(subject));
+        List<Fix> all = new ArrayList<>(Autofix.each(subject));
         Remedy.all(subject).forEach(remedy -> fixes.turn(remedy.turn()).ifPresent(all::add));
         Suggestions.of(subject)
                 .forEach(proposal -> proposal.turns()

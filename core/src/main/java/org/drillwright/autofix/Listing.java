@@ -22,7 +22,7 @@ public final class Listing {
             return Optional.empty();
         }
         FieldPath list = FieldPath.of("sets").key(set.name()).key("drills");
-        Page page = new Page(settings.file(), settings.places());
+        KeyInsertion page = new KeyInsertion(settings.file(), settings.places());
         Edit edit = page.itemsBehind(list, set.drills().size(), List.of(id));
         return Optional.of(Edit.apply(settings.file().text(), List.of(edit)));
     }

@@ -12,8 +12,8 @@ import org.drillwright.plan.roster.Apart;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.read.RosterReader;
 import org.drillwright.source.FieldPath;
-import org.drillwright.source.Places;
 import org.drillwright.source.SourceFile;
+import org.drillwright.source.SourcePlaces;
 
 /** Gives somebody in a roster's own text another name, and writes the old one beside it; remarks and layout stay. */
 public final class RosterRename {
@@ -24,12 +24,12 @@ public final class RosterRename {
     private static final Set<String> NO_TEXT = Set.of("yes", "no", "on", "off", "true", "false", "null", "y", "n");
 
     private final SourceFile file;
-    private final Places places;
+    private final SourcePlaces places;
     private final String old;
     private final String now;
     private final List<Edit> edits = new ArrayList<>();
 
-    private RosterRename(SourceFile file, Places places, String old, String now) {
+    private RosterRename(SourceFile file, SourcePlaces places, String old, String now) {
         this.file = file;
         this.places = places;
         this.old = old;
@@ -100,7 +100,7 @@ public final class RosterRename {
 
     private void was(FieldPath person) {
         FieldPath was = person.key("was");
-        Page page = new Page(file, places);
+        KeyInsertion page = new KeyInsertion(file, places);
         int size = replaceEach(was);
         if (size > 0) {
             edits.add(page.itemsBehind(was, size, List.of(written(old))));

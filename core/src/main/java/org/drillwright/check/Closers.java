@@ -14,8 +14,8 @@ import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Width;
+import org.drillwright.phrase.Amendment;
 import org.drillwright.phrase.Attack;
-import org.drillwright.phrase.Change;
 import org.drillwright.phrase.ParryTravel;
 import org.drillwright.phrase.Setting;
 import org.drillwright.phrase.State;
@@ -41,8 +41,8 @@ public final class Closers {
                     .or(Message.none(), changes(setting, fault, line))
                     .told(cedes -> Message.of(Closers.class, "closers.held", Terms.of(fault.by())));
         }
-        Ways ways = fault.ways();
-        parries(setting, fault, line).forEach((name, parry) -> ways.or(name, Change.instead(parry)));
+        WaysOut ways = fault.ways();
+        parries(setting, fault, line).forEach((name, parry) -> ways.or(name, Amendment.instead(parry)));
         return ways.told(names -> hand(fault)
                 .map(position -> Message.of(Closers.class, "closers.from", Terms.of(position), Message.or(names)))
                 .orElseGet(() -> Message.of(Closers.class, "closers.close", Message.or(names)))
@@ -55,9 +55,9 @@ public final class Closers {
     }
 
     /** The parries that may close a line, in place of what was refused. */
-    public static List<Change> changes(Setting setting, Fault fault, Line line) {
+    public static List<Amendment> changes(Setting setting, Fault fault, Line line) {
         return parries(setting, fault, line).values().stream()
-                .map(Change::instead)
+                .map(Amendment::instead)
                 .toList();
     }
 

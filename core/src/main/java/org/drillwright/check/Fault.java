@@ -19,7 +19,7 @@ import org.drillwright.wording.Message;
 public record Fault(Refusal refusal, Side by, Message where, State before, Attempt attempt, Span span) {
 
     /** For what a rule would name instead. */
-    public Ways ways() {
-        return new Ways(this);
+    public WaysOut ways() {
+        return new WaysOut(this);
     }
 }

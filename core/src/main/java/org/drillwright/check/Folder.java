@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.drillwright.model.School;
-import org.drillwright.source.Places;
 import org.drillwright.source.SourceFile;
+import org.drillwright.source.SourcePlaces;
 
 /**
  * All that a folder holds.
@@ -16,7 +16,7 @@ import org.drillwright.source.SourceFile;
  * @param unread ids of files that are there and could not be read
  */
 public record Folder(
-        School school, Optional<SourceFile> settings, Places places, List<Subject> drills, Set<String> unread) {
+        School school, Optional<SourceFile> settings, SourcePlaces places, List<Subject> drills, Set<String> unread) {
 
     public Folder {
         drills = List.copyOf(drills);
@@ -24,7 +24,7 @@ public record Folder(
     }
 
     /** A folder in which every file could be read. */
-    public Folder(School school, Optional<SourceFile> settings, Places places, List<Subject> drills) {
+    public Folder(School school, Optional<SourceFile> settings, SourcePlaces places, List<Subject> drills) {
         this(school, settings, places, drills, Set.of());
     }
 }

@@ -23,8 +23,8 @@ import org.drillwright.notation.Utterance;
 import org.drillwright.phrase.Replay;
 import org.drillwright.reading.TurnReader;
 import org.drillwright.source.FieldPath;
-import org.drillwright.source.Places;
 import org.drillwright.source.SourceFile;
+import org.drillwright.source.SourcePlaces;
 import org.drillwright.source.Span;
 import org.drillwright.source.Written;
 import org.drillwright.wording.Message;
@@ -40,7 +40,7 @@ public final class Subject {
 
     private final Drill drill;
     private final SourceFile file;
-    private final Places places;
+    private final SourcePlaces places;
     private final Surroundings surroundings;
     private final Optional<Subject> original;
     private volatile WeakReference<Performance> performed = new WeakReference<>(null);
@@ -55,13 +55,13 @@ public final class Subject {
      * @param places where each of its values stands
      * @param surroundings the school and its other drills
      */
-    public Subject(Drill drill, SourceFile file, Places places, Surroundings surroundings) {
+    public Subject(Drill drill, SourceFile file, SourcePlaces places, Surroundings surroundings) {
         this(drill, file, places, surroundings, Optional.empty());
     }
 
     /** @param original the drill that this one says in other words, from which it is played */
     private Subject(
-            Drill drill, SourceFile file, Places places, Surroundings surroundings, Optional<Subject> original) {
+            Drill drill, SourceFile file, SourcePlaces places, Surroundings surroundings, Optional<Subject> original) {
         this.original = original;
         this.drill = drill;
         this.file = file;
@@ -84,7 +84,7 @@ public final class Subject {
     }
 
     /** The drill as it would be with its file written otherwise, in the same school. */
-    public Subject rewritten(Drill other, SourceFile otherFile, Places otherPlaces) {
+    public Subject rewritten(Drill other, SourceFile otherFile, SourcePlaces otherPlaces) {
         return new Subject(other, otherFile, otherPlaces, surroundings);
     }
 
@@ -115,7 +115,7 @@ public final class Subject {
         return hashed.getAsInt();
     }
 
-    public Places places() {
+    public SourcePlaces places() {
         return places;
     }
 

@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 import org.drillwright.phrase.Attempt.Otherwise;
 import org.drillwright.wording.Message;
 
-/** What a master may do about a fault, in whole sentences; {@link Ways} makes it of what was played, and nobody else. */
+/** What a master may do about a fault, in whole sentences; {@link WaysOut} makes it of what was played, and nobody else. */
 public final class WayOut {
 
     /** Where nothing plays that a rule could name. */

@@ -10,10 +10,11 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.drillwright.autofix.Edit;
 import org.drillwright.check.Subject;
 import org.drillwright.check.Suggestions;
 import org.drillwright.check.safety.NoTrueDistance;
-import org.drillwright.autofix.Edit;
+import org.drillwright.formatter.Scalars;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Side;
 import org.drillwright.model.Step;
@@ -31,7 +32,6 @@ import org.drillwright.school.SchoolFolder;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
-import org.drillwright.formatter.Scalars;
 import org.drillwright.wording.Message;
 
 /** What may be written at a place of a file: keys, words, drills, and the turns that the played phrase leaves open. */
@@ -73,15 +73,15 @@ public final class Completion {
 
     private void offer(FileKind kind) {
         FieldPath at = cursor.path();
-        if (cursor.onKey() && !Names.DRILLS.isName(kind, at) && mayHaveKeys(at)) {
-            if (Names.DRILLS.areKeys(kind, at)) {
+        if (cursor.onKey() && !NameIndex.DRILLS.isName(kind, at) && mayHaveKeys(at)) {
+            if (NameIndex.DRILLS.areKeys(kind, at)) {
                 drills(true);
             } else {
                 keys();
             }
             return;
         }
-        if (Names.DRILLS.isName(kind, at)) {
+        if (NameIndex.DRILLS.isName(kind, at)) {
             drills(false);
         }
         if (kind == FileKind.DRILL) {

@@ -36,12 +36,12 @@ public final class DrillRename {
 
     /** The drill that is named at an offset. */
     public static Optional<Named> named(FileKind kind, SourceFile file, int offset) {
-        return Names.DRILLS.at(kind, file, offset);
+        return NameIndex.DRILLS.at(kind, file, offset);
     }
 
     /** Everywhere that a drill is named. */
     public static List<Mention> mentions(SchoolFolder school, String id) throws IOException {
-        return Names.DRILLS.mentions(school, id);
+        return NameIndex.DRILLS.mentions(school, id);
     }
 
     /** Why a drill cannot have another name: one sentence; empty if it can. */
@@ -62,6 +62,6 @@ public final class DrillRename {
 
     /** The edits that give a drill another name everywhere, by file. */
     public static Map<Path, List<Edit>> edits(SchoolFolder school, String old, String now) throws IOException {
-        return Names.DRILLS.edits(school, old, now);
+        return NameIndex.DRILLS.edits(school, old, now);
     }
 }

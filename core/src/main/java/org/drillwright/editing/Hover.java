@@ -28,15 +28,15 @@ public final class Hover {
     private Hover() {}
 
     /** The rules that found something in the words at an offset, the innermost first. */
-    public static List<Told> rules(List<Finding> findings, int offset) {
-        List<Told> told = new ArrayList<>();
+    public static List<HoverText> rules(List<Finding> findings, int offset) {
+        List<HoverText> told = new ArrayList<>();
         findings.stream()
                 .filter(finding -> finding.span().start() <= offset
                         && offset <= finding.span().end())
                 .sorted(Comparator.comparingInt(finding -> finding.span().length()))
                 .forEach(finding -> why(finding.rule())
                         .ifPresent(why ->
-                                told.add(new Told(finding.span(), Message.plain(finding.rule()), List.of(why)))));
+                                told.add(new HoverText(finding.span(), Message.plain(finding.rule()), List.of(why)))));
         return told.stream().distinct().toList();
     }
 
@@ -53,11 +53,13 @@ public final class Hover {
     }
 
     /** How the words of a drill at an offset were read, and how they leave the two. */
-    public static Optional<Told> reading(Subject subject, int offset) {
-        return Spot.at(subject.file(), offset).filter(spot -> !spot.onKey()).flatMap(spot -> reading(subject, spot));
+    public static Optional<HoverText> reading(Subject subject, int offset) {
+        return CaretPlace.at(subject.file(), offset)
+                .filter(spot -> !spot.onKey())
+                .flatMap(spot -> reading(subject, spot));
     }
 
-    private static Optional<Told> reading(Subject subject, Spot spot) {
+    private static Optional<HoverText> reading(Subject subject, CaretPlace spot) {
         Matcher turn = TURN.matcher(spot.path().text());
         if (turn.matches()) {
             int step = Integer.parseInt(turn.group(1));
@@ -77,18 +79,18 @@ public final class Hover {
     }
 
     /** Which drill, or who, is named at an offset. */
-    public static Optional<Told> name(SchoolFolder school, FileKind kind, SourceFile file, int offset) {
-        return Names.DRILLS
+    public static Optional<HoverText> name(SchoolFolder school, FileKind kind, SourceFile file, int offset) {
+        return NameIndex.DRILLS
                 .at(kind, file, offset)
                 .flatMap(named -> NameTold.drill(school, named))
-                .or(() -> Names.PEOPLE.at(kind, file, offset).flatMap(named -> NameTold.person(school, named)));
+                .or(() -> NameIndex.PEOPLE.at(kind, file, offset).flatMap(named -> NameTold.person(school, named)));
     }
 
     /** What the key at an offset, or that of the value there, is for. */
-    public static Optional<Told> key(SourceFile file, FileForm form, int offset) {
-        return Spot.at(file, offset)
+    public static Optional<HoverText> key(SourceFile file, FileForm form, int offset) {
+        return CaretPlace.at(file, offset)
                 .flatMap(spot -> form.told(spot.path())
-                        .map(told ->
-                                new Told(spot.span(), Message.plain(spot.path().text()), List.of(told))));
+                        .map(told -> new HoverText(
+                                spot.span(), Message.plain(spot.path().text()), List.of(told))));
     }
 }

@@ -18,7 +18,7 @@ final class NameTold {
 
     private NameTold() {}
 
-    static Optional<Told> drill(SchoolFolder school, DrillRename.Named named) {
+    static Optional<HoverText> drill(SchoolFolder school, DrillRename.Named named) {
         return school.entry(named.id())
                 .flatMap(Entry::subject)
                 .map(Subject::drill)
@@ -34,21 +34,21 @@ final class NameTold {
                     if (!drill.needs().isEmpty()) {
                         lines.add(Message.of(NameTold.class, "drill.needs", Message.words(drill.needs())));
                     }
-                    return new Told(named.span(), Message.plain(drill.title()), lines);
+                    return new HoverText(named.span(), Message.plain(drill.title()), lines);
                 });
     }
 
     /** By the name of now, or by one from before. */
-    static Optional<Told> person(SchoolFolder school, DrillRename.Named named) {
+    static Optional<HoverText> person(SchoolFolder school, DrillRename.Named named) {
         try {
             Roster roster = ClassFolder.open(school).roster().orElse(Roster.EMPTY);
             String now = roster.former().getOrDefault(named.id(), named.id());
             return roster.people().stream()
                     .filter(person -> person.name().equals(now))
                     .findFirst()
-                    .map(person -> new Told(named.span(), Message.plain(now), lines(person, named.id())))
+                    .map(person -> new HoverText(named.span(), Message.plain(now), lines(person, named.id())))
                     .or(() -> roster.assistants().contains(now)
-                            ? Optional.of(new Told(
+                            ? Optional.of(new HoverText(
                                     named.span(),
                                     Message.plain(now),
                                     List.of(Message.of(NameTold.class, "person.assists"))))

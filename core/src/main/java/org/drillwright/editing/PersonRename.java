@@ -34,21 +34,21 @@ public final class PersonRename {
 
     /** Who is named at an offset. */
     public static Optional<DrillRename.Named> named(FileKind kind, SourceFile file, int offset) {
-        return Names.PEOPLE.at(kind, file, offset);
+        return NameIndex.PEOPLE.at(kind, file, offset);
     }
 
     /** Everywhere that somebody is named. */
     public static List<DrillRename.Mention> mentions(SchoolFolder school, String name) throws IOException {
-        return Names.PEOPLE.mentions(school, name);
+        return NameIndex.PEOPLE.mentions(school, name);
     }
 
     /** Where somebody stands in the roster, by the name of now or else by one from before; none if the roster is a table. */
     public static Optional<DrillRename.Mention> place(SchoolFolder school, String name) throws IOException {
         Optional<DrillRename.Mention> own =
-                Names.OWN_LINES.mentions(school, name).stream().findFirst();
+                NameIndex.OWN_LINES.mentions(school, name).stream().findFirst();
         return own.isPresent()
                 ? own
-                : Names.FORMER.mentions(school, name).stream().findFirst();
+                : NameIndex.FORMER.mentions(school, name).stream().findFirst();
     }
 
     /** Why somebody cannot have another name: one sentence; empty if they can. */
@@ -79,7 +79,7 @@ public final class PersonRename {
 
     /** What gives somebody another name everywhere; nothing if the roster could not be written so that it reads as it did. */
     public static Optional<Renamed> of(SchoolFolder school, String old, String now) throws IOException {
-        Map<Path, List<Edit>> edits = new LinkedHashMap<>(Names.PEOPLE.edits(school, old, now));
+        Map<Path, List<Edit>> edits = new LinkedHashMap<>(NameIndex.PEOPLE.edits(school, old, now));
         Optional<SchoolTexts.Text> roster = roster(school);
         roster.ifPresent(text -> edits.remove(text.file()));
         var reader = ClassFolder.open(school).rosterReader();

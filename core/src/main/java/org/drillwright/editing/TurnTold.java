@@ -31,7 +31,7 @@ final class TurnTold {
     }
 
     /** A turn; its heading is what was read, in the drill's language. */
-    static Told turn(Subject subject, int step, Side side, Span span) {
+    static HoverText turn(Subject subject, int step, Side side, Span span) {
         TurnTold told = new TurnTold(subject);
         Utterance read = subject.turn(step, side);
         told.unread(read, subject.turnWords(step, side).text());
@@ -47,16 +47,16 @@ final class TurnTold {
             }
         }
         told.state(after);
-        return new Told(span, told.said(read), told.lines);
+        return new HoverText(span, told.said(read), told.lines);
     }
 
     /** The start, the opening or the closing. */
-    static Told part(Subject subject, String part, State after, Span span) {
+    static HoverText part(Subject subject, String part, State after, Span span) {
         TurnTold told = new TurnTold(subject);
         Utterance read = subject.script().part(part);
         told.unread(read, subject.words(FieldPath.of(part)).text());
         told.state(after);
-        return new Told(span, told.said(read), told.lines);
+        return new HoverText(span, told.said(read), told.lines);
     }
 
     private Message said(Utterance read) {

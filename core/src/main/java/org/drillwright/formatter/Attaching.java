@@ -2,10 +2,10 @@ package org.drillwright.formatter;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.drillwright.read.SourceTree.Entries;
-import org.drillwright.source.Span;
 import org.drillwright.formatter.Landmark.Open;
 import org.drillwright.formatter.Remarks.Remark;
+import org.drillwright.read.SourceTree.Entries;
+import org.drillwright.source.Span;
 
 /** Finds what each remark of a file belongs to. */
 final class Attaching {

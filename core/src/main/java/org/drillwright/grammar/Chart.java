@@ -41,11 +41,11 @@ public final class Chart<M> {
     private final List<Token> sentence;
     private final List<List<Cell<M>>> cells = new ArrayList<>();
     private final List<List<Phrase<M>>> starting = new ArrayList<>();
-    private final Outlook outlook;
+    private final Lookahead outlook;
 
     /** A construction of which the first parts have been found. */
     private record Begun<M>(
-            Rule rule,
+            Production rule,
             int done,
             int from,
             Features features,
@@ -53,7 +53,7 @@ public final class Chart<M> {
             List<Argument<M>> arguments,
             List<M> meant) {
 
-        Rule.Child next() {
+        Production.Child next() {
             return rule.children().get(done);
         }
     }
@@ -81,7 +81,7 @@ public final class Chart<M> {
             }
             cells.add(row);
         }
-        this.outlook = new Outlook(grammar, words());
+        this.outlook = new Lookahead(grammar, words());
     }
 
     /** Finds the phrases of a sentence; its length is bounded by who calls. */
@@ -175,15 +175,15 @@ public final class Chart<M> {
     private void close(Cell<M> cell, int from, int to) {
         while (!cell.fresh.isEmpty()) {
             Phrase<M> phrase = cell.fresh.poll();
-            for (Rule rule : outlook.beginningWith(phrase.category(), to)) {
+            for (Production rule : outlook.beginningWith(phrase.category(), to)) {
                 begin(cell, rule, phrase);
             }
             buildIn(cell, phrase, from, to);
         }
     }
 
-    private void begin(Cell<M> cell, Rule rule, Phrase<M> phrase) {
-        Rule.Child child = rule.children().get(0);
+    private void begin(Cell<M> cell, Production rule, Phrase<M> phrase) {
+        Production.Child child = rule.children().get(0);
         if (!child.condition().holds(phrase.features())) {
             return;
         }
@@ -324,28 +324,29 @@ public final class Chart<M> {
     }
 
     private void advance(Cell<M> whole, Begun<M> begun, Phrase<M> phrase, int to) {
-        Rule.Child child = begun.next();
+        Production.Child child = begun.next();
         if (!child.condition().holds(phrase.features())) {
             return;
         }
-        Optional<Features> both =
-                child.up() == Rule.Up.ALL ? begun.features().and(phrase.features()) : Optional.of(begun.features());
+        Optional<Features> both = child.up() == Production.Up.ALL
+                ? begun.features().and(phrase.features())
+                : Optional.of(begun.features());
         both.ifPresent(features -> step(whole, with(begun, child, phrase, features), to));
     }
 
-    private Begun<M> with(Begun<M> begun, Rule.Child child, Phrase<M> phrase, Features features) {
+    private Begun<M> with(Begun<M> begun, Production.Child child, Phrase<M> phrase, Features features) {
         List<Argument<M>> arguments = switch (child.up()) {
             case ALL -> joined(begun.arguments(), phrase.arguments());
             case ARGUMENT ->
                 joined(begun.arguments(), argument(phrase, child.relation(), 0).arguments());
             case MEANING, NOTHING -> begun.arguments();
         };
-        boolean means = child.up() == Rule.Up.ALL || child.up() == Rule.Up.MEANING;
+        boolean means = child.up() == Production.Up.ALL || child.up() == Production.Up.MEANING;
         return new Begun<>(
                 begun.rule(),
                 begun.done() + 1,
                 begun.from(),
-                child.up() == Rule.Up.ALL ? features : begun.features(),
+                child.up() == Production.Up.ALL ? features : begun.features(),
                 begun.weight() + phrase.weight(),
                 arguments,
                 means ? joined(begun.meant(), phrase.meant()) : begun.meant());

@@ -31,7 +31,7 @@ final class Corners {
 
     private final Map<Integer, BitSet> known = new ConcurrentHashMap<>();
 
-    Corners(Categories categories, Collection<Rule> rules, Collection<String> nouns, Collection<String> heads) {
+    Corners(Categories categories, Collection<Production> rules, Collection<String> nouns, Collection<String> heads) {
         this.categories = categories;
         rules.forEach(rule -> begins(rule.children().get(0).category(), rule.parent()));
         nouns.forEach(noun -> begins(noun, "NP"));

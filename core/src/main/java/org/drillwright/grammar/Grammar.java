@@ -8,7 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.drillwright.lexicon.Table;
+import org.drillwright.lexicon.TableLines;
 
 /**
  * The constructions of one language. Beside rules its file says which categories are nouns ({@code noun …}: each may be
@@ -19,7 +19,7 @@ import org.drillwright.lexicon.Table;
 public final class Grammar {
 
     private final Categories numbers = new Categories();
-    private final List<Rule> rules = new ArrayList<>();
+    private final List<Production> rules = new ArrayList<>();
     private final Map<String, List<Beginning>> byFirst = new HashMap<>();
     private final Set<String> nouns = new HashSet<>();
     private final Set<String> late = new HashSet<>();
@@ -33,9 +33,9 @@ public final class Grammar {
      *
      * @param second the number of its second part; negative if it has none
      */
-    record Beginning(Rule rule, int second) {
+    record Beginning(Production rule, int second) {
 
-        static Beginning of(Rule rule) {
+        static Beginning of(Production rule) {
             return new Beginning(
                     rule,
                     rule.children().size() == 1 ? -1 : rule.children().get(1).number());
@@ -53,7 +53,7 @@ public final class Grammar {
             } else if (text.startsWith("head ")) {
                 heads.addAll(Arrays.asList(text.substring(5).split("\\s+")));
             } else {
-                add(Rule.parse(text, numbers));
+                add(Production.parse(text, numbers));
             }
         }
         corners = new Corners(numbers, rules, nouns, heads);
@@ -65,15 +65,15 @@ public final class Grammar {
      * @throws IllegalArgumentException if a line is no rule, or stands twice, with the line
      */
     public static Grammar read(List<String> lines) {
-        return new Grammar(Table.of(lines));
+        return new Grammar(TableLines.of(lines));
     }
 
-    private void add(Rule rule) {
+    private void add(Production rule) {
         rules.add(rule);
         byFirst.computeIfAbsent(rule.children().get(0).category(), first -> new ArrayList<>())
                 .add(Beginning.of(rule));
-        for (Rule.Child child : rule.children()) {
-            if (Rule.isLiteral(child.category())) {
+        for (Production.Child child : rule.children()) {
+            if (Production.isLiteral(child.category())) {
                 literals.add(child.category().startsWith("'") ? child.category().substring(1) : child.category());
             }
         }
@@ -112,17 +112,17 @@ public final class Grammar {
 
     /** Each construction as it is written. */
     public List<String> lines() {
-        return rules.stream().map(Rule::line).toList();
+        return rules.stream().map(Production::line).toList();
     }
 
     /** Every category that a construction makes or asks for. */
     public Set<String> categories() {
         Set<String> all = new HashSet<>(nouns);
-        for (Rule rule : rules) {
+        for (Production rule : rules) {
             all.add(rule.parent());
             rule.children().stream()
-                    .map(Rule.Child::category)
-                    .filter(name -> !Rule.isLiteral(name))
+                    .map(Production.Child::category)
+                    .filter(name -> !Production.isLiteral(name))
                     .forEach(all::add);
         }
         return all;

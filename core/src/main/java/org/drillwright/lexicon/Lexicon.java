@@ -20,7 +20,7 @@ public final class Lexicon {
     private final Cutting cutting;
     private final List<Paradigm> verbs;
     private final Node root = new Node();
-    private final Map<Entry, Map<String, String>> forms = new LinkedHashMap<>();
+    private final Map<LexicalEntry, Map<String, String>> forms = new LinkedHashMap<>();
     private final Set<String> single = new HashSet<>();
     private final Set<String> taking = new HashSet<>();
     private final Enclitics enclitics;
@@ -29,7 +29,7 @@ public final class Lexicon {
     /** A word, what may follow it, and the senses that end here. */
     private static final class Node {
         private final Map<String, Node> next = new HashMap<>();
-        private final Set<Entry> here = new java.util.LinkedHashSet<>();
+        private final Set<LexicalEntry> here = new java.util.LinkedHashSet<>();
     }
 
     /**
@@ -37,10 +37,10 @@ public final class Lexicon {
      *
      * @param end behind its last token
      */
-    public record Match(Entry entry, int end) {}
+    public record Match(LexicalEntry entry, int end) {}
 
     /** One form of an entry: how it is spelt, and the entry with what the form adds. */
-    record Spelt(String words, Entry entry, Entry of, String form) {}
+    record Spelt(String words, LexicalEntry entry, LexicalEntry of, String form) {}
 
     Lexicon(
             Cutting cutting,
@@ -112,7 +112,7 @@ public final class Lexicon {
     }
 
     /** Orders, infinitives and gerunds do; what somebody does has its pronouns before it. */
-    private static boolean takesEnclitics(Entry entry) {
+    private static boolean takesEnclitics(LexicalEntry entry) {
         return entry.category().equals("V")
                 && (entry.features().is("form", "base") || entry.features().is("form", "ing"));
     }
@@ -168,7 +168,7 @@ public final class Lexicon {
             if (next == null) {
                 break;
             }
-            for (Entry entry : next.here) {
+            for (LexicalEntry entry : next.here) {
                 found.add(new Match(entry, at + 1));
             }
             node = next;
@@ -177,7 +177,7 @@ public final class Lexicon {
     }
 
     /** The senses of some words taken as a whole. */
-    public List<Entry> entries(String words) {
+    public List<LexicalEntry> entries(String words) {
         List<Token> tokens = words(words);
         return at(tokens, 0).stream()
                 .filter(match -> match.end() == tokens.size())
@@ -196,7 +196,7 @@ public final class Lexicon {
     }
 
     /** Every entry, in the order of the list, with its forms by name. */
-    public Map<Entry, Map<String, String>> forms() {
+    public Map<LexicalEntry, Map<String, String>> forms() {
         return new LinkedHashMap<>(forms);
     }
 

@@ -51,7 +51,7 @@ public final class LexiconFile {
      */
     public static Lexicon read(List<String> lines) {
         LexiconFile file = new LexiconFile();
-        for (String line : Table.of(lines)) {
+        for (String line : TableLines.of(lines)) {
             try {
                 file.take(List.of(BLANKS.split(line)));
             } catch (IllegalArgumentException e) {
@@ -113,7 +113,7 @@ public final class LexiconFile {
         Features features = Features.parse(rest);
         for (String lemma : words.get(1).split("\\|")) {
             String plain = Spelling.fold(lemma.replace('_', ' '));
-            Entry entry = new Entry(words.get(0), features, plain);
+            LexicalEntry entry = new LexicalEntry(words.get(0), features, plain);
             if (!seen.add(entry.toString())) {
                 throw new IllegalArgumentException("'" + lemma + "' stands twice as " + words.get(0) + " " + features);
             }
@@ -121,7 +121,7 @@ public final class LexiconFile {
         }
     }
 
-    private void forms(Entry entry, String paradigm) {
+    private void forms(LexicalEntry entry, String paradigm) {
         if (paradigm.contains("/")) {
             String[] forms = paradigm.split("/");
             for (int at = 0; at < forms.length; at++) {
@@ -148,7 +148,7 @@ public final class LexiconFile {
         spelt.add(new Lexicon.Spelt(entry.lemma(), entry, entry, ""));
     }
 
-    private boolean isVerb(Entry entry) {
+    private boolean isVerb(LexicalEntry entry) {
         return entry.category().equals(VERB) || verbs.contains(entry.category());
     }
 
@@ -162,14 +162,15 @@ public final class LexiconFile {
     }
 
     /** An inflected form: of a verb its first word, of a noun its last. */
-    private void spell(Entry entry, String form, String inflected) {
+    private void spell(LexicalEntry entry, String form, String inflected) {
         boolean verb = isVerb(entry);
         String lemma = entry.lemma();
         String words = verb
                 ? inflected + lemma.substring(firstWord(lemma).length())
                 : lemma.substring(0, lemma.length() - lastWord(lemma).length()) + inflected;
         Features more = form.equals("sg") ? Features.NONE : Features.of(Map.of(verb ? "form" : "num", form));
-        Entry inflectedEntry = new Entry(entry.category(), entry.features().overlaidBy(more), lemma);
+        LexicalEntry inflectedEntry =
+                new LexicalEntry(entry.category(), entry.features().overlaidBy(more), lemma);
         spelt.add(new Lexicon.Spelt(words, inflectedEntry, entry, form));
     }
 }

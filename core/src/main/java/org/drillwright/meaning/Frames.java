@@ -14,8 +14,9 @@ import org.drillwright.grammar.Argument;
 import org.drillwright.grammar.Sense;
 import org.drillwright.lexicon.Condition;
 import org.drillwright.lexicon.Features;
-import org.drillwright.lexicon.Table;
+import org.drillwright.lexicon.TableLines;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Aim;
 
 /**
  * All frames: what concepts mean with their arguments, one table for all languages. Beside frames its file names the
@@ -24,14 +25,14 @@ import org.drillwright.notation.Action;
  */
 public final class Frames implements Sense<Meant> {
 
-    private final List<Frame> all = new ArrayList<>();
+    private final List<SemanticFrame> all = new ArrayList<>();
     private final Map<String, List<Headed>> byConcept = new HashMap<>();
     private final Map<String, List<Meant>> named = new LinkedHashMap<>();
     private final Set<String> loose = new HashSet<>();
     private final Map<String, List<Meant>> known = new ConcurrentHashMap<>();
 
     /** A frame of a concept, with what it asks of this head. */
-    private record Headed(Frame frame, List<Condition> asked) {}
+    private record Headed(SemanticFrame frame, List<Condition> asked) {}
 
     private Frames() {}
 
@@ -42,13 +43,13 @@ public final class Frames implements Sense<Meant> {
      */
     public static Frames read(List<String> lines) {
         Frames frames = new Frames();
-        for (String text : Table.of(lines)) {
+        for (String text : TableLines.of(lines)) {
             if (text.startsWith("loose ")) {
                 frames.loose.addAll(Arrays.asList(text.substring(6).split("\\s+")));
             } else if (text.startsWith("named ")) {
                 frames.name(text.substring(6));
             } else {
-                frames.add(Frame.parse(text));
+                frames.add(SemanticFrame.parse(text));
             }
         }
         return frames;
@@ -65,7 +66,7 @@ public final class Frames implements Sense<Meant> {
         named.put(text.substring(0, arrow).strip(), meant);
     }
 
-    private void add(Frame frame) {
+    private void add(SemanticFrame frame) {
         all.add(frame);
         frame.heads()
                 .forEach((concept, asked) -> byConcept
@@ -75,7 +76,7 @@ public final class Frames implements Sense<Meant> {
 
     /** Each frame as it is written. */
     public List<String> lines() {
-        return all.stream().map(Frame::line).toList();
+        return all.stream().map(SemanticFrame::line).toList();
     }
 
     /** The concepts that have a frame. */
@@ -99,7 +100,8 @@ public final class Frames implements Sense<Meant> {
         String concept = head.get("c").orElse("");
         List<Sensed<Meant>> found = new ArrayList<>();
         for (Headed headed : byConcept.getOrDefault(concept, List.of())) {
-            Optional<Frame.Filled> filled = headed.frame().fill(concept, headed.asked(), head, arguments, loose);
+            Optional<SemanticFrame.Filled> filled =
+                    headed.frame().fill(concept, headed.asked(), head, arguments, loose);
             if (filled.isPresent()) {
                 found.add(new Sensed<>(meant(filled.get()), headed.frame().weight()));
             }
@@ -108,7 +110,7 @@ public final class Frames implements Sense<Meant> {
         return found.subList(0, Math.min(1, found.size()));
     }
 
-    private List<Meant> meant(Frame.Filled filled) {
+    private List<Meant> meant(SemanticFrame.Filled filled) {
         List<Meant> meant = new ArrayList<>();
         for (String text : filled.texts()) {
             switch (text) {
@@ -125,10 +127,7 @@ public final class Frames implements Sense<Meant> {
     private static Meant asParry(Meant meant) {
         if (meant instanceof Meant.Does does && does.action() instanceof Action.Place place) {
             Action parry = new Action.Parry(
-                    Optional.of(place.position()),
-                    Action.ParryKind.UNSTATED,
-                    org.drillwright.notation.Aim.UNSTATED,
-                    place.inTheLunge());
+                    Optional.of(place.position()), Action.ParryKind.UNSTATED, Aim.UNSTATED, place.inTheLunge());
             return new Meant.Does(parry);
         }
         return meant;

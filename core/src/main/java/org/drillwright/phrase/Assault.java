@@ -16,9 +16,9 @@ final class Assault {
 
     private final Setting setting;
     private final Moment moment;
-    private final Ledger ledger;
+    private final Objections ledger;
 
-    Assault(Setting setting, Moment moment, Ledger ledger) {
+    Assault(Setting setting, Moment moment, Objections ledger) {
         this.setting = setting;
         this.moment = moment;
         this.ledger = ledger;

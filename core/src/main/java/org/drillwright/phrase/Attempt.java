@@ -52,7 +52,7 @@ public final class Attempt {
      * Plays the drill with a change, as far as the end of its count. It is a way out if the refusal is gone, nothing is refused
      * that was not refused before, and nothing more is left unknown.
      */
-    public Leaves leaves(Change change) {
+    public Leaves leaves(Amendment change) {
         return tried.computeIfAbsent(change.made(words, spot), this::leaves);
     }
 
@@ -117,7 +117,7 @@ public final class Attempt {
     }
 
     /** The turn that a change tells otherwise; none if it changes more than one turn, or what stands around the counts. */
-    public Optional<Otherwise> otherwise(Change change) {
+    public Optional<Otherwise> otherwise(Amendment change) {
         Rehearsal.Words changed = change.made(words, spot);
         boolean around = changed.opening().equals(words.opening())
                 && changed.start().equals(words.start())

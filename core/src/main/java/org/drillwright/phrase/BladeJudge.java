@@ -13,9 +13,9 @@ final class BladeJudge {
     private final State state;
     private final Setting setting;
     private final Side by;
-    private final Ledger ledger;
+    private final Objections ledger;
 
-    BladeJudge(State state, Setting setting, Side by, Ledger ledger) {
+    BladeJudge(State state, Setting setting, Side by, Objections ledger) {
         this.state = state;
         this.setting = setting;
         this.by = by;

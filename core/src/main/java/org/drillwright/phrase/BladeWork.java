@@ -12,9 +12,9 @@ final class BladeWork {
 
     private final Setting setting;
     private final Moment moment;
-    private final Ledger ledger;
+    private final Objections ledger;
 
-    BladeWork(Setting setting, Moment moment, Ledger ledger) {
+    BladeWork(Setting setting, Moment moment, Objections ledger) {
         this.setting = setting;
         this.moment = moment;
         this.ledger = ledger;

@@ -15,9 +15,9 @@ final class Defence {
 
     private final Setting setting;
     private final Moment moment;
-    private final Ledger ledger;
+    private final Objections ledger;
 
-    Defence(Setting setting, Moment moment, Ledger ledger) {
+    Defence(Setting setting, Moment moment, Objections ledger) {
         this.setting = setting;
         this.moment = moment;
         this.ledger = ledger;

@@ -35,7 +35,7 @@ final class FeintsPassedOver {
         }
         Position position = named.get().position().orElseThrow();
         boolean endsInFeint = setting.parries().row(position).lines().contains(shown.get());
-        ParryJudge judge = new ParryJudge(setting, state.of(parry.by()), named.get(), new Ledger());
+        ParryJudge judge = new ParryJudge(setting, state.of(parry.by()), named.get(), new Objections());
         boolean meetsFeint = judge.closes(shown.get());
         return !endsInFeint && (!meetsFeint || endsIn(position, state, stroke));
     }
@@ -62,7 +62,7 @@ final class FeintsPassedOver {
         if (shown.isEmpty() || answer.isEmpty() || stroke.strike().isEmpty()) {
             return false;
         }
-        ParryJudge judge = new ParryJudge(setting, state.of(parry.by()), answer.get(), new Ledger());
+        ParryJudge judge = new ParryJudge(setting, state.of(parry.by()), answer.get(), new Objections());
         boolean goesRound = DECEIVING.contains(stroke.strike().get().path());
         Optional<Line> goesTo = line(state, stroke);
         boolean otherHeight = goesTo.isEmpty()

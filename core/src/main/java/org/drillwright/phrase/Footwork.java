@@ -12,9 +12,9 @@ final class Footwork {
 
     private final Setting setting;
     private final Moment moment;
-    private final Ledger ledger;
+    private final Objections ledger;
 
-    Footwork(Setting setting, Moment moment, Ledger ledger) {
+    Footwork(Setting setting, Moment moment, Objections ledger) {
         this.setting = setting;
         this.moment = moment;
         this.ledger = ledger;

@@ -14,9 +14,9 @@ final class ParryJudge {
     private final Fencer parrier;
     private final Action.Parry parry;
     private final Position position;
-    private final Ledger ledger;
+    private final Objections ledger;
 
-    ParryJudge(Setting setting, Fencer parrier, Action.Parry parry, Ledger ledger) {
+    ParryJudge(Setting setting, Fencer parrier, Action.Parry parry, Objections ledger) {
         this.setting = setting;
         this.parrier = parrier;
         this.parry = parry;

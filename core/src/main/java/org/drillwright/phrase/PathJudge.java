@@ -14,10 +14,10 @@ final class PathJudge {
     private final Setting setting;
     private final Side by;
     private final Action.Strike strike;
-    private final Ledger ledger;
+    private final Objections ledger;
     private final Sighting sighting;
 
-    PathJudge(State state, Setting setting, Side by, Action.Strike strike, Ledger ledger) {
+    PathJudge(State state, Setting setting, Side by, Action.Strike strike, Objections ledger) {
         this.state = state;
         this.setting = setting;
         this.by = by;

@@ -12,7 +12,7 @@ final class Play implements Action.Cases<State> {
     private final Setting setting;
     private final Moment moment;
     private final State state;
-    private final Ledger ledger = new Ledger();
+    private final Objections ledger = new Objections();
 
     private Play(State state, Setting setting, Moment moment) {
         this.setting = setting;

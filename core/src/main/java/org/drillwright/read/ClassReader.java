@@ -16,6 +16,7 @@ import org.drillwright.model.School;
 import org.drillwright.model.Weapon;
 import org.drillwright.plan.roster.BothNew;
 import org.drillwright.plan.roster.ClassBrief;
+import org.drillwright.plan.roster.ClassPractice;
 import org.drillwright.plan.roster.First;
 import org.drillwright.plan.roster.Habits;
 import org.drillwright.plan.roster.LeftOver;
@@ -23,7 +24,6 @@ import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.plan.roster.Wanted;
-import org.drillwright.plan.roster.Ways;
 import org.drillwright.source.Field;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Nearest;
@@ -117,11 +117,11 @@ public final class ClassReader {
                 HabitReader.blocks(keys, habits.blocks()));
     }
 
-    private static Ways ways(Keys keys) {
-        Ways usual = keys.choice("left-over", List.of(LeftOver.values()), LeftOver::word)
-                .map(Ways::of)
-                .orElse(Ways.USUAL);
-        return new Ways(
+    private static ClassPractice ways(Keys keys) {
+        ClassPractice usual = keys.choice("left-over", List.of(LeftOver.values()), LeftOver::word)
+                .map(ClassPractice::of)
+                .orElse(ClassPractice.USUAL);
+        return new ClassPractice(
                 usual.leftOver(),
                 keys.choice("both-new", List.of(BothNew.values()), BothNew::word)
                         .orElse(usual.bothNew()),

@@ -15,8 +15,8 @@ import java.util.function.Supplier;
 import org.drillwright.source.Field;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
-import org.drillwright.source.Places;
 import org.drillwright.source.SourceFile;
+import org.drillwright.source.SourcePlaces;
 import org.drillwright.source.Span;
 import org.drillwright.source.Written;
 import org.drillwright.wording.Message;
@@ -94,8 +94,8 @@ final class NodeReader {
         return document.keys();
     }
 
-    Places places() {
-        return new Places(fields, lost);
+    SourcePlaces places() {
+        return new SourcePlaces(fields, lost);
     }
 
     /** Reads what the rest can be judged without; where that gives an error, the value is lost. */

@@ -15,8 +15,8 @@ import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
-import org.drillwright.source.Places;
 import org.drillwright.source.SourceFile;
+import org.drillwright.source.SourcePlaces;
 import org.drillwright.source.Span;
 import org.drillwright.table.TableSettings;
 
@@ -62,7 +62,7 @@ public final class RosterReader {
     }
 
     /** Where everything stands in a roster that isn't a table, for whoever writes into it. */
-    public Places places(SourceFile file) {
+    public SourcePlaces places(SourceFile file) {
         Findings findings = new Findings(file);
         return YamlDocument.compose(file, findings, () -> FileKeys.NONE)
                 .map(document -> {
@@ -70,7 +70,7 @@ public final class RosterReader {
                     var unused = roster(nodes);
                     return nodes.places();
                 })
-                .orElseGet(() -> new Places(Map.of()));
+                .orElseGet(() -> new SourcePlaces(Map.of()));
     }
 
     private Optional<Roster> yaml(SourceFile file, Findings findings) {
@@ -143,7 +143,7 @@ public final class RosterReader {
     }
 
     private static void forEach(FieldPath person, String key, NodeReader nodes, Item item) {
-        Places places = nodes.places();
+        SourcePlaces places = nodes.places();
         FieldPath path = person.key(key);
         for (int at = 0; places.field(path.item(at)).isPresent(); at++) {
             Span span = places.span(path.item(at));

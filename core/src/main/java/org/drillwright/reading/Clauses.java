@@ -32,7 +32,7 @@ final class Clauses {
 
     private static final Set<String> DETERMINING = Set.of("DET", "POSS");
 
-    private final Tongue tongue;
+    private final LanguageTables tongue;
     private final boolean hadBefore;
     private final List<Clause> clauses = new ArrayList<>();
     private final List<Span> open = new ArrayList<>();
@@ -119,8 +119,8 @@ final class Clauses {
     /** Where the clauses of the piece before begin. */
     private int latest;
 
-    private final List<Piece> gaps = new ArrayList<>();
-    private final List<Piece> beside = new ArrayList<>();
+    private final List<SentencePart> gaps = new ArrayList<>();
+    private final List<SentencePart> beside = new ArrayList<>();
     private boolean choice;
 
     /** Whether what comes now is done instead of what was told before, so that it is no action of its own. */
@@ -140,12 +140,12 @@ final class Clauses {
      * @param hadBefore that what is told as done when another thing begins was done on a count before: 'having parried,
      *     riposte'
      */
-    Clauses(Tongue tongue, boolean hadBefore) {
+    Clauses(LanguageTables tongue, boolean hadBefore) {
         this.tongue = tongue;
         this.hadBefore = hadBefore;
     }
 
-    void sentence(List<Token> tokens, List<Piece> pieces) {
+    void sentence(List<Token> tokens, List<SentencePart> pieces) {
         sentence = tokens;
         sentences.add(tokens);
         Span whole = tokens.get(0).span().to(tokens.get(tokens.size() - 1).span());
@@ -166,7 +166,7 @@ final class Clauses {
         headed = false;
         halfTold = false;
         join = Clause.Join.BEGINS;
-        for (Piece piece : inOrderDone(pieces)) {
+        for (SentencePart piece : inOrderDone(pieces)) {
             openWords(piece);
             Telling told = PersonTold.in(tongue, sentence, piece);
             telling = told.compareTo(telling) < 0 ? told : telling;
@@ -177,7 +177,7 @@ final class Clauses {
     }
 
     /** 'Before lunging, extend the arm': what is done later may be told ahead of what is done first. */
-    private static List<Piece> inOrderDone(List<Piece> pieces) {
+    private static List<SentencePart> inOrderDone(List<SentencePart> pieces) {
         int ahead = 0;
         while (ahead < pieces.size() && !pieces.get(ahead).acts()) {
             ahead++;
@@ -185,8 +185,8 @@ final class Clauses {
         if (ahead == pieces.size() || !pieces.get(ahead).isLater()) {
             return pieces;
         }
-        List<Piece> order = new ArrayList<>(pieces);
-        Piece later = order.remove(ahead);
+        List<SentencePart> order = new ArrayList<>(pieces);
+        SentencePart later = order.remove(ahead);
         int first = ahead;
         while (first < order.size() && !order.get(first).acts()) {
             first++;
@@ -350,16 +350,16 @@ final class Clauses {
                 .toList();
     }
 
-    private Span span(Piece piece) {
+    private Span span(SentencePart piece) {
         return sentence.get(piece.from()).span().to(sentence.get(piece.to() - 1).span());
     }
 
-    private void take(Piece piece) {
+    private void take(SentencePart piece) {
         switch (piece.kind()) {
             case COMMA, COLON -> {
                 endStretch();
                 alternative = false;
-                explains = piece.kind() == Piece.Kind.COLON;
+                explains = piece.kind() == SentencePart.Kind.COLON;
                 headed = explains;
                 denied = denied && !explains;
                 contrasted = true;
@@ -390,7 +390,7 @@ final class Clauses {
         }
     }
 
-    private void about(Piece piece) {
+    private void about(SentencePart piece) {
         said = true;
         besides = piece.features().has("lunged") ? besides : clauses.size();
         boolean tells = piece.isOfAnother() && !piece.meant().isEmpty();
@@ -433,31 +433,31 @@ final class Clauses {
     }
 
     /** Whether who acts may be the one whose turn it is: 'he', or 'his partner' where a handbook tells of both. */
-    private static boolean mayBeOwn(Piece piece) {
+    private static boolean mayBeOwn(SentencePart piece) {
         return piece.features().has("pn") || piece.features().has("told");
     }
 
-    private void tellsOfHim(Piece piece) {
+    private void tellsOfHim(SentencePart piece) {
         for (Meant meant : piece.meant()) {
             (partnerActs ? partners : his).add(new Told(meant, span(piece), clauses.size()));
         }
     }
 
     /** Words that leave something open, unless they are said about something else. */
-    private void openWords(Piece piece) {
+    private void openWords(SentencePart piece) {
         boolean aboutOthers =
-                piece.kind() == Piece.Kind.ABOUT && !piece.features().has("cond");
+                piece.kind() == SentencePart.Kind.ABOUT && !piece.features().has("cond");
         int at = aboutOthers ? piece.to() : piece.from();
         while (at < piece.to()) {
             Optional<Lexicon.Match> match = tongue.leavingOpen(sentence, at)
-                    .filter(found -> piece.kind() != Piece.Kind.CLAUSE
+                    .filter(found -> piece.kind() != SentencePart.Kind.CLAUSE
                             || piece.features().has("open")
                             || !found.entry().category().equals("WILL"));
             if (match.isPresent()) {
                 open.add(sentence.get(at)
                         .span()
                         .to(sentence.get(match.get().end() - 1).span()));
-                if (piece.kind() == Piece.Kind.ABOUT) {
+                if (piece.kind() == SentencePart.Kind.ABOUT) {
                     return;
                 }
             }
@@ -466,7 +466,7 @@ final class Clauses {
     }
 
     /** "While still on the lunge, parry": what is parried in this sentence is parried there. */
-    private void inTheLunge(Piece piece) {
+    private void inTheLunge(SentencePart piece) {
         if (piece.features().has("lunged")) {
             lunged = true;
             for (int at = begins; at < clauses.size(); at++) {
@@ -477,7 +477,7 @@ final class Clauses {
         }
     }
 
-    private void clause(Piece piece) {
+    private void clause(SentencePart piece) {
         said = true;
         if (piece.features().has("lunged")) {
             lunged = true;
@@ -998,7 +998,7 @@ final class Clauses {
     }
 
     /** Whether a noun behind a stroke is the name of it: 'whip your blade over his point, a cut-over'. */
-    private boolean namesAgain(Piece piece) {
+    private boolean namesAgain(SentencePart piece) {
         return clauses.size() > begins
                 && clauses.get(clauses.size() - 1).action() instanceof Action.Strike before
                 && piece.meant().size() == 1
@@ -1127,7 +1127,7 @@ final class Clauses {
 
     private Set<Doubt> doubts(Clause clause) {
         Set<Doubt> doubts = EnumSet.noneOf(Doubt.class);
-        for (Piece gap : gaps) {
+        for (SentencePart gap : gaps) {
             boolean before = span(gap).start() < clause.span().start();
             boolean finite = beside.stream().anyMatch(piece -> piece.isForm("3"));
             if (before) {

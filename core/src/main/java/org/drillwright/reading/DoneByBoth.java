@@ -5,7 +5,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.drillwright.grammar.Chart;
 import org.drillwright.grammar.Phrase;
-import org.drillwright.lexicon.Entry;
+import org.drillwright.lexicon.LexicalEntry;
 import org.drillwright.lexicon.Lexicon;
 import org.drillwright.lexicon.Token;
 import org.drillwright.meaning.Meant;
@@ -14,26 +14,27 @@ import org.drillwright.notation.Action;
 /** What a sentence says that both do: 'both lunge here', 'because both lunge', 'they lunge together'; not 'never let both lunge'. */
 final class DoneByBoth {
 
-    private final Tongue tongue;
+    private final LanguageTables tongue;
     private final List<Token> sentence;
     private final Chart<Meant> chart;
 
-    private DoneByBoth(Tongue tongue, List<Token> sentence, Chart<Meant> chart) {
+    private DoneByBoth(LanguageTables tongue, List<Token> sentence, Chart<Meant> chart) {
         this.tongue = tongue;
         this.sentence = sentence;
         this.chart = chart;
     }
 
     /** @param division how the sentence is taken apart */
-    static Stream<Action> in(Tongue tongue, List<Token> sentence, Chart<Meant> chart, Cover.Division division) {
+    static Stream<Action> in(
+            LanguageTables tongue, List<Token> sentence, Chart<Meant> chart, Segmentation.Division division) {
         DoneByBoth done = new DoneByBoth(tongue, sentence, chart);
         return division.pieces().stream()
                 .filter(piece -> !piece.features().has("deny"))
                 .flatMap(done::in);
     }
 
-    private Stream<Action> in(Piece piece) {
-        Stream<Action> within = piece.kind() == Piece.Kind.ABOUT
+    private Stream<Action> in(SentencePart piece) {
+        Stream<Action> within = piece.kind() == SentencePart.Kind.ABOUT
                 ? IntStream.range(piece.from(), piece.to())
                         .boxed()
                         .flatMap(at -> chart.from(at).stream())
@@ -60,7 +61,7 @@ final class DoneByBoth {
                 .anyMatch(DoneByBoth::tellsOfBoth);
     }
 
-    private static boolean tellsOfBoth(Entry entry) {
+    private static boolean tellsOfBoth(LexicalEntry entry) {
         return entry.category().equals("ATONCE")
                 || (entry.category().equals("PERSON") && entry.features().is("who", "both"));
     }

@@ -18,23 +18,23 @@ final class Elsewhere {
     private static final Set<String> JOINING = Set.of("SEP", "SEPOR");
     private static final Set<String> NAMING = Set.of("PERSON", "POSS");
 
-    private final Tongue tongue;
+    private final LanguageTables tongue;
     private final List<Token> sentence;
     private final Chart<Meant> chart;
-    private final IdentityHashMap<Phrase<Meant>, Optional<Piece>> known = new IdentityHashMap<>();
+    private final IdentityHashMap<Phrase<Meant>, Optional<SentencePart>> known = new IdentityHashMap<>();
 
-    Elsewhere(Tongue tongue, List<Token> sentence, Chart<Meant> chart) {
+    Elsewhere(LanguageTables tongue, List<Token> sentence, Chart<Meant> chart) {
         this.tongue = tongue;
         this.sentence = sentence;
         this.chart = chart;
     }
 
     /** How far it goes from the words that begin it; empty if it may as well tell of the one whose turn it is. */
-    Optional<Piece> told(Phrase<Meant> opening) {
+    Optional<SentencePart> told(Phrase<Meant> opening) {
         return known.computeIfAbsent(opening, this::found);
     }
 
-    private Optional<Piece> found(Phrase<Meant> opening) {
+    private Optional<SentencePart> found(Phrase<Meant> opening) {
         int end = opening.to();
         while (end < sentence.size() && sentence.get(end).isWord() && !isJoined(end) && !ownMayBegin(opening, end)) {
             end++;
@@ -44,7 +44,8 @@ final class Elsewhere {
         boolean nothing = end == opening.to() || perhapsOwn || mayTell(end) || !isOfThisLanguage(opening.to(), end);
         return nothing
                 ? Optional.empty()
-                : Optional.of(new Piece(Piece.Kind.ABOUT, opening.from(), end, opening.features(), List.of()));
+                : Optional.of(
+                        new SentencePart(SentencePart.Kind.ABOUT, opening.from(), end, opening.features(), List.of()));
     }
 
     /** Whether what may be an order where it ends may as well tell what he does: Italian 'affonda'. */

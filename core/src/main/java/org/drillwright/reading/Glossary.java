@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.drillwright.lexicon.Entry;
+import org.drillwright.lexicon.LexicalEntry;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Clause;
 import org.drillwright.notation.Target;
@@ -24,15 +24,15 @@ public final class Glossary {
 
     private static final Set<String> DONE = Set.of("V", "ACTN", "GUARDN");
 
-    private final Map<Term, Map<String, Set<String>>> words =
-            new TreeMap<>(Comparator.comparing(Term::kind).thenComparing(Term::id));
+    private final Map<GlossaryTerm, Map<String, Set<String>>> words =
+            new TreeMap<>(Comparator.comparing(GlossaryTerm::kind).thenComparing(GlossaryTerm::id));
 
     /**
      * A term and how it is said.
      *
      * @param words by the tag of the language, each without its endings, in the order of the list
      */
-    public record Item(Term term, Map<String, List<String>> words) {
+    public record Item(GlossaryTerm term, Map<String, List<String>> words) {
 
         public Item {
             words = new LinkedHashMap<>(words);
@@ -58,7 +58,8 @@ public final class Glossary {
                                         .add(entry.lemma()))));
     }
 
-    private static Optional<Term> term(TurnReader reader, Tongue tongue, Entry entry, String form) {
+    private static Optional<GlossaryTerm> term(
+            TurnReader reader, LanguageTables tongue, LexicalEntry entry, String form) {
         String feature = NAMED.get(entry.category());
         if (feature != null) {
             return entry.features().get(feature).map(value -> named(feature, value));
@@ -71,15 +72,16 @@ public final class Glossary {
         if (!alone.isRead() || actions.size() != 1) {
             return Optional.empty();
         }
-        List<Term> terms = Terms.of(actions.get(0));
+        List<GlossaryTerm> terms = GlossaryTerms.of(actions.get(0));
         return terms.size() == 1 ? Optional.of(terms.get(0)) : Optional.empty();
     }
 
-    private static Term named(String feature, String value) {
+    private static GlossaryTerm named(String feature, String value) {
         return switch (feature) {
-            case "pos" -> new Term(TermKind.POSITION, value);
-            case "t" -> Terms.of(Target.valueOf(value.toUpperCase(Locale.ROOT).replace('-', '_')));
-            default -> new Term(TermKind.MEASURE, value.replace("-distance", ""));
+            case "pos" -> new GlossaryTerm(TermKind.POSITION, value);
+            case "t" ->
+                GlossaryTerms.of(Target.valueOf(value.toUpperCase(Locale.ROOT).replace('-', '_')));
+            default -> new GlossaryTerm(TermKind.MEASURE, value.replace("-distance", ""));
         };
     }
 
@@ -90,14 +92,14 @@ public final class Glossary {
                 .toList();
     }
 
-    private static Item item(Term term, Map<String, Set<String>> words) {
+    private static Item item(GlossaryTerm term, Map<String, Set<String>> words) {
         Map<String, List<String>> sorted = new LinkedHashMap<>();
         words.forEach((tag, some) -> sorted.put(tag, List.copyOf(some)));
         return new Item(term, sorted);
     }
 
     /** A term by its kind and name. */
-    public Optional<Item> item(Term term) {
+    public Optional<Item> item(GlossaryTerm term) {
         return Optional.ofNullable(words.get(term)).map(found -> item(term, found));
     }
 }

@@ -26,7 +26,7 @@ final class OwnWords {
         this.longest = words.keySet().stream().mapToInt(List::size).max().orElse(0);
     }
 
-    static OwnWords of(Map<String, String> words, Tongue tongue) {
+    static OwnWords of(Map<String, String> words, LanguageTables tongue) {
         Map<List<String>, List<String>> all = new LinkedHashMap<>();
         words.forEach((say, means) -> {
             all.put(tongue.words(say), tongue.words(means));

@@ -21,7 +21,7 @@ final class PartnerNamed {
     private final Optional<String> partner;
     private final Optional<String> teller;
 
-    PartnerNamed(Tongue tongue, Side teller) {
+    PartnerNamed(LanguageTables tongue, Side teller) {
         this.lexicon = tongue.lexicon();
         this.partner = name(teller.other());
         this.teller = name(teller);

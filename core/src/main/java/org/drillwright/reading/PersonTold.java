@@ -3,8 +3,8 @@ package org.drillwright.reading;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.drillwright.lexicon.Entry;
 import org.drillwright.lexicon.Features;
+import org.drillwright.lexicon.LexicalEntry;
 import org.drillwright.lexicon.Lexicon;
 import org.drillwright.lexicon.Token;
 import org.drillwright.notation.Telling;
@@ -14,8 +14,8 @@ final class PersonTold {
 
     private PersonTold() {}
 
-    static Telling in(Tongue tongue, List<Token> sentence, Piece piece) {
-        boolean acts = piece.kind() == Piece.Kind.CLAUSE || piece.kind() == Piece.Kind.GAP;
+    static Telling in(LanguageTables tongue, List<Token> sentence, SentencePart piece) {
+        boolean acts = piece.kind() == SentencePart.Kind.CLAUSE || piece.kind() == SentencePart.Kind.GAP;
         if (!acts || piece.isOfAnother()) {
             return Telling.UNSAID;
         }
@@ -30,11 +30,11 @@ final class PersonTold {
     }
 
     /** Whether it tells what somebody else does, be it that nothing of that is understood. */
-    static boolean isAnother(Tongue tongue, List<Token> sentence, Piece piece) {
-        if (piece.kind() != Piece.Kind.ABOUT || piece.features().has("deny")) {
+    static boolean isAnother(LanguageTables tongue, List<Token> sentence, SentencePart piece) {
+        if (piece.kind() != SentencePart.Kind.ABOUT || piece.features().has("deny")) {
             return false;
         }
-        List<Entry> begins = IntStream.range(piece.from(), piece.to())
+        List<LexicalEntry> begins = IntStream.range(piece.from(), piece.to())
                 .mapToObj(at -> entries(tongue, sentence, at).toList())
                 .map(entries -> entries.stream()
                         .filter(entry -> entry.category().equals("PERSON")
@@ -50,7 +50,7 @@ final class PersonTold {
         return piece.isOfAnother() || other;
     }
 
-    private static boolean tellsFirst(Tongue tongue, List<Token> sentence, Piece piece, String feature) {
+    private static boolean tellsFirst(LanguageTables tongue, List<Token> sentence, SentencePart piece, String feature) {
         return IntStream.range(piece.from(), piece.to())
                 .boxed()
                 .flatMap(at -> entries(tongue, sentence, at))
@@ -62,11 +62,11 @@ final class PersonTold {
     }
 
     /** Whether the first verb of what reads as an order is no order: 'vado a fondo'. */
-    private static boolean isVerbOfMine(Tongue tongue, List<Token> sentence, Piece piece) {
+    private static boolean isVerbOfMine(LanguageTables tongue, List<Token> sentence, SentencePart piece) {
         List<Features> verb = IntStream.range(piece.from(), piece.to())
                 .mapToObj(at -> entries(tongue, sentence, at)
                         .filter(entry -> entry.category().equals("V"))
-                        .map(Entry::features)
+                        .map(LexicalEntry::features)
                         .toList())
                 .filter(forms -> !forms.isEmpty())
                 .findFirst()
@@ -76,7 +76,7 @@ final class PersonTold {
                 && verb.stream().noneMatch(form -> form.is("form", "base"));
     }
 
-    private static Stream<Entry> entries(Tongue tongue, List<Token> sentence, int at) {
+    private static Stream<LexicalEntry> entries(LanguageTables tongue, List<Token> sentence, int at) {
         return tongue.lexicon().at(sentence, at).stream().map(Lexicon.Match::entry);
     }
 }

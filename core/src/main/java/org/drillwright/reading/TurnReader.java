@@ -50,7 +50,7 @@ public final class TurnReader {
 
     private static final List<String> FRAMES = List.of("feet", "strokes", "parries", "blade", "answers", "courtesy");
 
-    private final Tongues tongues;
+    private final AllLanguageTables tongues;
     private final Sense<Meant> frames;
     private final Optional<String> home;
     private final Map<String, String> words;
@@ -67,7 +67,7 @@ public final class TurnReader {
     private volatile Optional<Glossary> glossary = Optional.empty();
 
     /** @param frames what verbs and nouns mean */
-    private TurnReader(Tongues tongues, Sense<Meant> frames, Map<String, String> words) {
+    private TurnReader(AllLanguageTables tongues, Sense<Meant> frames, Map<String, String> words) {
         this.tongues = tongues;
         this.frames = frames;
         this.home = Optional.empty();
@@ -105,18 +105,18 @@ public final class TurnReader {
 
     /** A reader of its own, of which no language was asked yet. */
     static TurnReader asleep() {
-        return with(new Tongues(), Frames.read(frameLines()));
+        return with(new AllLanguageTables(), Frames.read(frameLines()));
     }
 
     /** A reader to which verbs and nouns mean something else, of the same languages as others. */
-    static TurnReader with(Tongues tongues, Sense<Meant> frames) {
+    static TurnReader with(AllLanguageTables tongues, Sense<Meant> frames) {
         return new TurnReader(tongues, frames, Map.of());
     }
 
     /** The frames that come with the program, as their files have them. */
     static List<String> frameLines() {
         return FRAMES.stream()
-                .flatMap(name -> Tongue.lines("frames/" + name + ".frames").stream())
+                .flatMap(name -> LanguageTables.lines("frames/" + name + ".frames").stream())
                 .toList();
     }
 
@@ -219,26 +219,26 @@ public final class TurnReader {
     private Utterance toldToBoth(ForBoth told) {
         Attempt plain = remembered(told.text());
         Cut cut = cut(told.text(), plain.tongue());
-        if (plain.utterance().actions().stream().anyMatch(Standing::isNoStart)) {
-            plain = attempt(cut, Standing::of);
+        if (plain.utterance().actions().stream().anyMatch(AroundCounts::isNoStart)) {
+            plain = attempt(cut, AroundCounts::of);
         }
         PartnerNamed partner = partners.computeIfAbsent(
                 new Named(cut.tongue().tag(), told.teller()), named -> new PartnerNamed(cut.tongue(), told.teller()));
         List<List<Token>> named = cut.sentences().stream().map(partner::in).toList();
         Utterance best = plain.utterance();
         if (!named.equals(cut.sentences())) {
-            Attempt byName = attempt(new Cut(cut.tongue(), named, cut.known()), Standing::of);
+            Attempt byName = attempt(new Cut(cut.tongue(), named, cut.known()), AroundCounts::of);
             boolean tells = byName.utterance().clauses().stream()
                     .anyMatch(clause ->
                             clause.subject().equals(Optional.of(told.teller().other())));
             best = tells && byName.left() <= plain.left() ? byName.utterance() : best;
         }
-        return Standing.without(best, told.text(), Standing::isNoStart);
+        return AroundCounts.without(best, told.text(), AroundCounts::isNoStart);
     }
 
     /** What a text says that is told when the drill is over: nobody attacks any more, and what may say so is not understood. */
     public Utterance readParting(String text) {
-        return Standing.without(read(text), text, Standing::isNoParting);
+        return AroundCounts.without(read(text), text, AroundCounts::isNoParting);
     }
 
     private Attempt remembered(String text) {
@@ -246,7 +246,7 @@ public final class TurnReader {
     }
 
     /** A text or a word, taken as one of a language. */
-    private record InOne(String words, Tongue tongue) {}
+    private record InOne(String words, LanguageTables tongue) {}
 
     /**
      * A text read in one language.
@@ -254,7 +254,7 @@ public final class TurnReader {
      * @param known its words that the language lists
      * @param cost of how its sentences are divided: the less, the more likely it is meant
      */
-    private record Attempt(Tongue tongue, Utterance utterance, long known, double cost) {
+    private record Attempt(LanguageTables tongue, Utterance utterance, long known, double cost) {
         int left() {
             return utterance.unread().size();
         }
@@ -272,9 +272,9 @@ public final class TurnReader {
      * @param sentences with a school's own words and words cut short replaced by those that they stand for
      * @param known as many of its words the language lists
      */
-    private record Cut(Tongue tongue, List<List<Token>> sentences, long known) {}
+    private record Cut(LanguageTables tongue, List<List<Token>> sentences, long known) {}
 
-    private Cut cut(String text, Tongue tongue) {
+    private Cut cut(String text, LanguageTables tongue) {
         List<List<Token>> sentences = tongue.lexicon().sentences(text);
         return new Cut(tongue, replaced(sentences, tongue), tongue.known(sentences));
     }
@@ -316,11 +316,11 @@ public final class TurnReader {
         return read(text, tongues.of(tag));
     }
 
-    Utterance read(String text, Tongue tongue) {
+    Utterance read(String text, LanguageTables tongue) {
         return inOne(text, tongue).utterance();
     }
 
-    private Attempt inOne(String text, Tongue tongue) {
+    private Attempt inOne(String text, LanguageTables tongue) {
         return attemptsInOne.ask(new InOne(text, tongue), asked -> attempt(cut(asked.words(), asked.tongue())));
     }
 
@@ -329,12 +329,13 @@ public final class TurnReader {
     }
 
     /** @param fit the divisions of a sentence that may be meant where the text stands */
-    private Attempt attempt(Cut cut, UnaryOperator<List<Cover.Division>> fit) {
-        Tongue tongue = cut.tongue();
+    private Attempt attempt(Cut cut, UnaryOperator<List<Segmentation.Division>> fit) {
+        LanguageTables tongue = cut.tongue();
         List<List<Token>> sentences = cut.sentences();
-        List<List<Cover.Division>> divisions = new ArrayList<>();
+        List<List<Segmentation.Division>> divisions = new ArrayList<>();
         for (List<Token> whole : sentences) {
-            List<Cover.Division> ways = fit.apply(divisions(whole.subList(0, Math.min(LONGEST, whole.size())), tongue));
+            List<Segmentation.Division> ways =
+                    fit.apply(divisions(whole.subList(0, Math.min(LONGEST, whole.size())), tongue));
             divisions.add(likely(sentences.size() == 1 ? noMereCount(ways) : ways));
         }
         Clauses likeliest = clauses(tongue, sentences, divisions, -1, 0, false);
@@ -364,7 +365,7 @@ public final class TurnReader {
                         || others.stream()
                                 .anyMatch(one -> one.utterance().actions().equals(other.actions()));
                 if (!known) {
-                    List<Cover.Division> all = divisions.get(sentence);
+                    List<Segmentation.Division> all = divisions.get(sentence);
                     boolean asLikely = all.get(which).cost() <= all.get(0).cost() + AS_LIKELY;
                     others.add(new OtherReading(other, asLikely ? Kind.AS_LIKELY : Kind.NEARLY));
                 }
@@ -377,7 +378,7 @@ public final class TurnReader {
 
     /** What another does, in a less likely division of which more is understood. */
     private Optional<OtherReading> ofOneself(
-            Tongue tongue, List<List<Token>> sentences, List<List<Cover.Division>> divisions) {
+            LanguageTables tongue, List<List<Token>> sentences, List<List<Segmentation.Division>> divisions) {
         for (int sentence = 0; sentence < divisions.size(); sentence++) {
             for (int which = 1; which < divisions.get(sentence).size(); which++) {
                 Clauses told = clauses(tongue, sentences, divisions, sentence, which, false);
@@ -390,32 +391,32 @@ public final class TurnReader {
     }
 
     /** A number that is all there is of a text is no count but the position that it stands for. */
-    private static List<Cover.Division> noMereCount(List<Cover.Division> divisions) {
+    private static List<Segmentation.Division> noMereCount(List<Segmentation.Division> divisions) {
         if (!isMereCount(divisions.get(0))) {
             return divisions;
         }
-        List<Cover.Division> positions = divisions.stream()
+        List<Segmentation.Division> positions = divisions.stream()
                 .filter(one -> one.gaps().isEmpty() && !isMereCount(one))
                 .toList();
         return positions.isEmpty() ? divisions : positions;
     }
 
-    private static boolean isMereCount(Cover.Division division) {
-        return division.pieces().size() == 1 && division.pieces().get(0).kind() == Piece.Kind.COUNT;
+    private static boolean isMereCount(Segmentation.Division division) {
+        return division.pieces().size() == 1 && division.pieces().get(0).kind() == SentencePart.Kind.COUNT;
     }
 
     /** The divisions that are nearly as likely as the best and leave over the same words. */
-    private static List<Cover.Division> likely(List<Cover.Division> divisions) {
-        Cover.Division best = divisions.get(0);
+    private static List<Segmentation.Division> likely(List<Segmentation.Division> divisions) {
+        Segmentation.Division best = divisions.get(0);
         return divisions.stream()
                 .filter(one -> one.cost() <= best.cost() + NEARLY && one.gaps().equals(best.gaps()))
                 .toList();
     }
 
     private Clauses clauses(
-            Tongue tongue,
+            LanguageTables tongue,
             List<List<Token>> sentences,
-            List<List<Cover.Division>> divisions,
+            List<List<Segmentation.Division>> divisions,
             int varied,
             int which,
             boolean hadBefore) {
@@ -431,7 +432,7 @@ public final class TurnReader {
         return clauses;
     }
 
-    private List<List<Token>> replaced(List<List<Token>> sentences, Tongue tongue) {
+    private List<List<Token>> replaced(List<List<Token>> sentences, LanguageTables tongue) {
         OwnWords replaced =
                 words.isEmpty() ? OwnWords.NONE : own.computeIfAbsent(tongue.tag(), tag -> OwnWords.of(words, tongue));
         return sentences.stream()
@@ -440,9 +441,9 @@ public final class TurnReader {
                 .toList();
     }
 
-    private List<Cover.Division> divisions(List<Token> sentence, Tongue tongue) {
+    private List<Segmentation.Division> divisions(List<Token> sentence, LanguageTables tongue) {
         Chart<Meant> chart = Chart.of(tongue.lexicon(), tongue.grammar(), frames, sentence);
-        return Cover.of(tongue, sentence, chart);
+        return Segmentation.of(tongue, sentence, chart);
     }
 
     /**
@@ -456,7 +457,7 @@ public final class TurnReader {
                 .findFirst();
     }
 
-    private Optional<MeasureCue> cue(String text, Tongue tongue) {
+    private Optional<MeasureCue> cue(String text, LanguageTables tongue) {
         List<Token> words =
                 cut(text, tongue).sentences().stream().flatMap(List::stream).toList();
         return words.size() > LONGEST
@@ -563,9 +564,9 @@ public final class TurnReader {
     }
 
     /** The terms that words say, taken as a turn or as a name; empty if they are not read. */
-    public Set<Term> terms(String words) {
+    public Set<GlossaryTerm> terms(String words) {
         Utterance read = read(words);
-        Set<Term> terms = new LinkedHashSet<>(read.isRead() ? Terms.of(read) : Set.of());
+        Set<GlossaryTerm> terms = new LinkedHashSet<>(read.isRead() ? GlossaryTerms.of(read) : Set.of());
         String plain = Spelling.fold(words.strip());
         glossary().items().stream()
                 .filter(item -> item.words().values().stream().anyMatch(forms -> forms.contains(plain)))
@@ -582,12 +583,12 @@ public final class TurnReader {
                 .map(sentence -> sentence.subList(0, Math.min(LONGEST, sentence.size())))
                 .anyMatch(sentence -> attempt.tongue().tellsHow(sentence)
                         || divisions(sentence, attempt.tongue()).get(0).pieces().stream()
-                                .anyMatch(Piece::isBeside));
+                                .anyMatch(SentencePart::isBeside));
     }
 
     /** What a text that is no turn, such as a caution, says that both do: 'both lunge here', 'they lunge together'. */
     public List<Action> doneByBoth(String text) {
-        Tongue tongue = remembered(text).tongue();
+        LanguageTables tongue = remembered(text).tongue();
         return cut(text, tongue).sentences().stream()
                 .filter(sentence -> !sentence.isEmpty())
                 .map(sentence -> sentence.subList(0, Math.min(LONGEST, sentence.size())))
@@ -597,13 +598,13 @@ public final class TurnReader {
                             tongue,
                             sentence,
                             chart,
-                            Cover.of(tongue, sentence, chart).get(0));
+                            Segmentation.of(tongue, sentence, chart).get(0));
                 })
                 .distinct()
                 .toList();
     }
 
-    Stream<Tongue> tongues() {
+    Stream<LanguageTables> tongues() {
         return tongues.all();
     }
 
@@ -615,16 +616,16 @@ public final class TurnReader {
     /** How the first divisions of a text take it apart, for those who write a language. */
     public List<String> account(String text, String tag) {
         List<String> lines = new ArrayList<>();
-        Tongue tongue = tongues.of(tag);
+        LanguageTables tongue = tongues.of(tag);
         for (List<Token> sentence : cut(text, tongue).sentences()) {
             divisions(sentence, tongue).stream().limit(3).forEach(division -> lines.add(told(sentence, division)));
         }
         return lines;
     }
 
-    private static String told(List<Token> sentence, Cover.Division division) {
+    private static String told(List<Token> sentence, Segmentation.Division division) {
         StringBuilder line = new StringBuilder(String.format(Locale.ROOT, "%.1f", division.cost()));
-        for (Piece piece : division.pieces()) {
+        for (SentencePart piece : division.pieces()) {
             line.append(" | ").append(piece.kind()).append(' ');
             sentence.subList(piece.from(), piece.to())
                     .forEach(token -> line.append(token.folded()).append(' '));

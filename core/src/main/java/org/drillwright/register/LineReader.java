@@ -24,8 +24,8 @@ final class LineReader {
     private final RecordDates dates;
     private final Ledger ledger;
     private final Repeated repeated = new Repeated();
-    private final Names people;
-    private final Names drills;
+    private final KnownNames people;
+    private final KnownNames drills;
     private Members members = Members.NONE;
     private Set<String> gone = Set.of();
 
@@ -34,8 +34,8 @@ final class LineReader {
         this.heading = heading;
         this.dates = dates;
         this.ledger = ledger;
-        this.people = Names.people(around, repeated);
-        this.drills = Names.drills(around.drills(), repeated);
+        this.people = KnownNames.people(around, repeated);
+        this.drills = KnownNames.drills(around.drills(), repeated);
     }
 
     /** Looks first for who was renamed and who left: lines above speak of them, too. */

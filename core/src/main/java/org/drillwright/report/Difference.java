@@ -32,7 +32,7 @@ public final class Difference {
         }
         Difference difference = new Difference(lines(before), lines(after));
         difference.compare();
-        String shown = Columns.shown(name);
+        String shown = DisplayWidth.shown(name);
         return "--- " + shown + "\n+++ " + shown + "\n" + difference.hunks();
     }
 
@@ -148,7 +148,7 @@ public final class Difference {
         for (Change change : hunk) {
             String line = change.sign() == '+' ? after.get(change.after()) : before.get(change.before());
             String words = line.replaceAll("[\\r\\n]+$", "");
-            text.append(change.sign()).append(Columns.shown(words)).append('\n');
+            text.append(change.sign()).append(DisplayWidth.shown(words)).append('\n');
             if (words.equals(line)) {
                 text.append("\\ No newline at end of file\n");
             }

@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.drillwright.source.Finding;
 import org.drillwright.source.FormerRules;
-import org.drillwright.source.Position;
+import org.drillwright.source.LineColumn;
 
 /**
  * Findings for programs. The form is described on the page of formats; {@link #VERSION} rises when a field changes its
@@ -24,7 +24,7 @@ public final class JsonReport {
 
     private JsonReport() {}
 
-    public static String of(List<Finding> findings, Tally tally, Judged judged, Locale language) {
+    public static String of(List<Finding> findings, RunSummary tally, Judged judged, Locale language) {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = FACTORY.createGenerator(text)) {
             json.useDefaultPrettyPrinter();
@@ -45,8 +45,8 @@ public final class JsonReport {
     }
 
     private static void write(Finding finding, Locale language, JsonGenerator json) throws IOException {
-        Position start = finding.position();
-        Position end = finding.file().position(finding.span().end());
+        LineColumn start = finding.position();
+        LineColumn end = finding.file().position(finding.span().end());
         json.writeStartObject();
         json.writeStringField("rule", finding.rule());
         Optional<String> was = FormerRules.was(finding.rule());
@@ -93,7 +93,7 @@ public final class JsonReport {
         json.writeEndArray();
     }
 
-    private static void write(Tally tally, JsonGenerator json) throws IOException {
+    private static void write(RunSummary tally, JsonGenerator json) throws IOException {
         json.writeObjectFieldStart("tally");
         json.writeNumberField("drills", tally.drills());
         json.writeNumberField("errors", tally.errors());

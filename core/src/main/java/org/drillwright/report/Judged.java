@@ -58,8 +58,8 @@ public record Judged(int counts, List<Gap> gaps, List<String> unread) {
     }
 
     private Message named() {
-        Message first =
-                Message.words(unread.stream().limit(NAMED).map(Columns::shown).toList());
+        Message first = Message.words(
+                unread.stream().limit(NAMED).map(DisplayWidth::shown).toList());
         int more = unread.size() - NAMED;
         return more > 0 ? Message.of(Judged.class, "judged.more", first, more) : first;
     }

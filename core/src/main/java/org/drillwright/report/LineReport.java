@@ -3,7 +3,7 @@ package org.drillwright.report;
 import java.util.List;
 import java.util.Locale;
 import org.drillwright.source.Finding;
-import org.drillwright.source.Position;
+import org.drillwright.source.LineColumn;
 
 /** Findings for editors: {@code file:line:column: severity: what way-out (rule)}, one line each. */
 public final class LineReport {
@@ -13,9 +13,9 @@ public final class LineReport {
     public static String of(List<Finding> findings, Locale language) {
         StringBuilder text = new StringBuilder();
         for (Finding finding : findings) {
-            Position position = finding.position();
+            LineColumn position = finding.position();
             String words = finding.words().in(language).replaceAll("\\s+", " ");
-            text.append(Columns.shown(finding.file().name()))
+            text.append(DisplayWidth.shown(finding.file().name()))
                     .append(':')
                     .append(position.line())
                     .append(':')

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Fingerprint;
 import org.drillwright.source.FormerRules;
-import org.drillwright.source.Position;
+import org.drillwright.source.LineColumn;
 import org.drillwright.source.Severity;
 import org.drillwright.source.SourceFile;
 import org.drillwright.wording.Message;
@@ -213,8 +213,8 @@ public final class SarifReport {
             json.writeStringField("uriBaseId", ROOT);
         }
         json.writeEndObject();
-        Position start = finding.position();
-        Position end = finding.file().position(finding.span().end());
+        LineColumn start = finding.position();
+        LineColumn end = finding.file().position(finding.span().end());
         json.writeObjectFieldStart("region");
         json.writeNumberField("startLine", start.line());
         json.writeNumberField("startColumn", start.column());

@@ -1,7 +1,7 @@
 package org.drillwright.report;
 
 import org.drillwright.source.Finding;
-import org.drillwright.source.Position;
+import org.drillwright.source.LineColumn;
 import org.drillwright.source.Span;
 
 /**
@@ -17,7 +17,7 @@ record Snippet(int number, String line, String indent, String mark) {
     private static final int BEFORE = 60;
 
     static Snippet of(Finding finding) {
-        Position position = finding.position();
+        LineColumn position = finding.position();
         Span line = finding.file().line(position.line());
         String text = finding.file().text();
         int start = Math.min(finding.span().start(), line.end());
@@ -25,10 +25,10 @@ record Snippet(int number, String line, String indent, String mark) {
         int from = shift(text, line.start(), Math.max(line.start(), line.length() > WIDTH ? start - BEFORE : 0));
         int to = line.end() - from > WIDTH ? shift(text, from, from + WIDTH) : line.end();
         String lead = from > line.start() ? "…" : "";
-        String before = Columns.shown(lead + text.substring(from, start));
-        String meant = Columns.shown(text.substring(start, Math.min(end, Math.max(start, to))));
-        String shown = Columns.shown(lead + text.substring(from, to) + (to < line.end() ? "…" : ""));
-        return new Snippet(position.line(), shown, blank(before), "^".repeat(Math.max(1, Columns.of(meant))));
+        String before = DisplayWidth.shown(lead + text.substring(from, start));
+        String meant = DisplayWidth.shown(text.substring(start, Math.min(end, Math.max(start, to))));
+        String shown = DisplayWidth.shown(lead + text.substring(from, to) + (to < line.end() ? "…" : ""));
+        return new Snippet(position.line(), shown, blank(before), "^".repeat(Math.max(1, DisplayWidth.of(meant))));
     }
 
     /** The place, moved off the middle of a surrogate pair. */
@@ -39,7 +39,7 @@ record Snippet(int number, String line, String indent, String mark) {
 
     private static String blank(String text) {
         StringBuilder blank = new StringBuilder();
-        text.codePoints().forEach(point -> blank.append(point == '\t' ? "\t" : " ".repeat(Columns.of(point))));
+        text.codePoints().forEach(point -> blank.append(point == '\t' ? "\t" : " ".repeat(DisplayWidth.of(point))));
         return blank.toString();
     }
 }

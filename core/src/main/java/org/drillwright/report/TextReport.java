@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.drillwright.source.Finding;
-import org.drillwright.source.Position;
+import org.drillwright.source.LineColumn;
 import org.drillwright.wording.Bundle;
 
 /** Findings for people: where, how bad, the line with a mark under the very words, what, and the way out. */
@@ -28,10 +28,10 @@ public final class TextReport {
 
     private static String of(Finding finding, Paint paint, Locale language) {
         Bundle words = Bundle.in(TextReport.class, language);
-        Position position = finding.position();
+        LineColumn position = finding.position();
         StringBuilder text = new StringBuilder();
-        text.append(paint.place(
-                        words.text("place", Columns.shown(finding.file().name()), position.line(), position.column())))
+        text.append(paint.place(words.text(
+                        "place", DisplayWidth.shown(finding.file().name()), position.line(), position.column())))
                 .append(": ")
                 .append(paint.severity(
                         finding.severity(),
@@ -49,7 +49,9 @@ public final class TextReport {
                     .append(paint.caret(finding.severity(), snippet.mark()))
                     .append('\n');
         }
-        text.append("  ").append(Columns.shown(finding.what().in(language))).append('\n');
+        text.append("  ")
+                .append(DisplayWidth.shown(finding.what().in(language)))
+                .append('\n');
         if (!finding.wayOut().isEmpty()) {
             text.append("  ").append(shown(finding.wayOut().in(language))).append('\n');
         }
@@ -58,6 +60,6 @@ public final class TextReport {
 
     /** A way out may show lines to write. */
     private static String shown(String lines) {
-        return lines.lines().map(Columns::shown).collect(Collectors.joining("\n"));
+        return lines.lines().map(DisplayWidth::shown).collect(Collectors.joining("\n"));
     }
 }

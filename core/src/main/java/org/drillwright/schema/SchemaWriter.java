@@ -13,8 +13,8 @@ import java.util.Map;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.drillwright.read.Shape;
 import org.drillwright.formatter.Scalars;
+import org.drillwright.read.Shape;
 import org.drillwright.wording.Message;
 
 /** Writes shapes as schemas, each with what is told of its path. */

@@ -29,9 +29,9 @@ import org.drillwright.read.SchoolReader;
 import org.drillwright.reading.TurnReader;
 import org.drillwright.school.SchoolFolder.Entry;
 import org.drillwright.source.Finding;
-import org.drillwright.source.Places;
 import org.drillwright.source.Severity;
 import org.drillwright.source.SourceFile;
+import org.drillwright.source.SourcePlaces;
 import org.drillwright.source.Span;
 import org.drillwright.wording.Message;
 
@@ -223,7 +223,7 @@ final class FolderReading {
         Folder folder = new Folder(
                 surroundings.school(),
                 settings.map(ReadSchool::file),
-                settings.map(ReadSchool::places).orElseGet(() -> new Places(Map.of())),
+                settings.map(ReadSchool::places).orElseGet(() -> new SourcePlaces(Map.of())),
                 entries.stream().flatMap(entry -> entry.subject().stream()).toList(),
                 surroundings.unread());
         Map<String, List<Finding>> found = Judge.folder(folder).stream()

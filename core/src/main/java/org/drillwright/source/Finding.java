@@ -19,7 +19,7 @@ public record Finding(String rule, Severity severity, SourceFile file, Span span
     }
 
     /** Where the finding begins. */
-    public Position position() {
+    public LineColumn position() {
         return file.position(span.start());
     }
 

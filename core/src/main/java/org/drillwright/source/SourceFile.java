@@ -46,11 +46,11 @@ public final class SourceFile {
     }
 
     /** Where people find an offset; one behind the end counts as the end. */
-    public Position position(int offset) {
+    public LineColumn position(int offset) {
         int within = Math.min(offset, text.length());
         int found = Arrays.binarySearch(lineStarts, within);
         int line = found >= 0 ? found : -found - 2;
-        return new Position(line + 1, 1 + text.codePointCount(lineStarts[line], within));
+        return new LineColumn(line + 1, 1 + text.codePointCount(lineStarts[line], within));
     }
 
     /** The span of a line without its end, lines counted from 1. */

@@ -266,7 +266,7 @@ public final class Interpreter {
             if (translated.isPresent()) {
                 return translated.get();
             }
-            Optional<Whole> grammar =
+            Optional<TranslatedTurn> grammar =
                     whole ? grammar(read, side).map(said -> whole(text, carrying, said, read, side)) : Optional.empty();
             if (whole
                     && given.isEmpty()
@@ -286,17 +286,18 @@ public final class Interpreter {
         }
 
         /** With how and when; where other words carry the meaning, the printed ones are the rest. */
-        private Whole whole(String text, String carrying, String said, Utterance read, Optional<Side> side) {
+        private TranslatedTurn whole(String text, String carrying, String said, Utterance read, Optional<Side> side) {
             if (!tellsMore(carrying, read)) {
-                return new Whole(said, "");
+                return new TranslatedTurn(said, "");
             }
-            Whole.Asked asked = new Whole.Asked(
+            TranslatedTurn.Asked asked = new TranslatedTurn.Asked(
                     words -> Same.says(subject.reader().read(words, from.word()), read, side),
                     words -> !tellsMore(words, read),
                     words -> words(words) <= words(subject.reader().said(read, from.word())),
                     words -> says(words, read, side));
-            Whole whole = Whole.of(carrying, said, Same.deeds(read, side).size() == 1, from, into, asked);
-            return whole.rest().isEmpty() || carrying.equals(text) ? whole : new Whole(whole.said(), text);
+            TranslatedTurn whole =
+                    TranslatedTurn.of(carrying, said, Same.deeds(read, side).size() == 1, from, into, asked);
+            return whole.rest().isEmpty() || carrying.equals(text) ? whole : new TranslatedTurn(whole.said(), text);
         }
 
         /** Whether words tell more than their actions: how a thing is done, when or why. */

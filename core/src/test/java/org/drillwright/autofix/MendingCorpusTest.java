@@ -23,7 +23,7 @@ class MendingCorpusTest {
     @ParameterizedTest
     @MethodSource("samples")
     void correct_drills_are_left_alone(Sample sample) {
-        assertEquals(sample.text(), Mending.of(sample.subject()));
+        assertEquals(sample.text(), Autofix.of(sample.subject()));
     }
 
     @Test
@@ -35,7 +35,7 @@ class MendingCorpusTest {
             Sample spoilt = SCHOOL.judge(sample.id(), without);
             if (spoilt.subject().isPartnerDrill()) {
                 taken++;
-                String mended = Mending.of(spoilt.subject());
+                String mended = Autofix.of(spoilt.subject());
                 assertTrue(
                         mended.equals(without)
                                 || SCHOOL.judge(sample.id(), mended).errors().isEmpty(),

@@ -15,7 +15,7 @@ import org.drillwright.read.Reading;
 import org.drillwright.read.SchoolReader;
 import org.drillwright.reading.TurnReader;
 import org.drillwright.source.Finding;
-import org.drillwright.source.Places;
+import org.drillwright.source.SourcePlaces;
 
 /**
  * Texts of drills, read and put to the rules as a folder of them would be.
@@ -111,7 +111,7 @@ public final class Judged {
         Folder folder = new Folder(
                 school,
                 settings.map(ReadSchool::file),
-                settings.map(ReadSchool::places).orElseGet(() -> new Places(Map.of())),
+                settings.map(ReadSchool::places).orElseGet(() -> new SourcePlaces(Map.of())),
                 List.copyOf(subjects.values()));
         return Judge.folder(folder).stream().filter(finding -> finding.rule().equals(rule));
     }

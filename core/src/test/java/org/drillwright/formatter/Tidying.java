@@ -8,15 +8,15 @@ import java.util.List;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.drillwright.formatter.Formatter.Outcome;
+import org.drillwright.formatter.Formatter.Tidied;
 import org.drillwright.model.School;
 import org.drillwright.read.DrillReader;
 import org.drillwright.read.ReadDrill;
 import org.drillwright.read.Reading;
 import org.drillwright.read.SourceTree;
-import org.drillwright.formatter.Tidy.Outcome;
-import org.drillwright.formatter.Tidy.Tidied;
 
-/** Lays out texts, without the safety net of {@link Tidy}, and holds them to what it promises. */
+/** Lays out texts, without the safety net of {@link Formatter}, and holds them to what it promises. */
 final class Tidying {
 
     static final DrillReader READER = new DrillReader(School.DEFAULT);
@@ -40,7 +40,7 @@ final class Tidying {
     }
 
     static String of(String text) {
-        Outcome outcome = new Tidy(READER).of("a-drill", "a-drill.yaml", text.getBytes(StandardCharsets.UTF_8));
+        Outcome outcome = new Formatter(READER).of("a-drill", "a-drill.yaml", text.getBytes(StandardCharsets.UTF_8));
         return outcome instanceof Tidied tidied ? tidied.text() : outcome.toString();
     }
 

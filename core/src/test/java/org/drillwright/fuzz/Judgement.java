@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.drillwright.autofix.Autofix;
 import org.drillwright.check.Judge;
 import org.drillwright.check.Rules;
 import org.drillwright.check.Subject;
@@ -20,7 +21,6 @@ import org.drillwright.check.Suggestions;
 import org.drillwright.check.Surroundings;
 import org.drillwright.explain.Explanation;
 import org.drillwright.explain.ExplanationJson;
-import org.drillwright.autofix.Mending;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
 import org.drillwright.model.Side;
@@ -34,8 +34,8 @@ import org.drillwright.read.DrillWriter;
 import org.drillwright.read.ReadDrill;
 import org.drillwright.reading.TurnReader;
 import org.drillwright.source.Finding;
-import org.drillwright.source.Places;
 import org.drillwright.source.SourceFile;
+import org.drillwright.source.SourcePlaces;
 
 /** What holds of any drill that is played and judged. */
 final class Judgement {
@@ -55,7 +55,7 @@ final class Judgement {
         this.findings = Judge.drill(subject);
     }
 
-    static Judgement of(Drill drill, SourceFile file, Places places) {
+    static Judgement of(Drill drill, SourceFile file, SourcePlaces places) {
         return new Judgement(new Subject(drill, file, places, around(drill)));
     }
 
@@ -158,12 +158,12 @@ final class Judgement {
 
     /** Costs a judgement for each mend that is tried. */
     void mendingAddsNoFinding() {
-        String mended = Mending.of(subject);
+        String mended = Autofix.of(subject);
         Map<String, Long> before = byRule(findings);
         Map<String, Long> after = byRule(of(mended).findings);
         after.forEach((rule, times) ->
                 assertTrue(times <= before.getOrDefault(rule, 0L), () -> "mending adds " + rule + ": " + mended));
-        assertEquals(mended, Mending.of(of(mended).subject), "mended again");
+        assertEquals(mended, Autofix.of(of(mended).subject), "mended again");
     }
 
     private static Map<String, Long> byRule(List<Finding> findings) {

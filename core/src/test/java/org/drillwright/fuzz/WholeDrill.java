@@ -9,6 +9,7 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.drillwright.formatter.Formatter;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
 import org.drillwright.read.DrillReader;
@@ -18,13 +19,12 @@ import org.drillwright.read.Reading;
 import org.drillwright.read.SourceTree;
 import org.drillwright.schema.Verdicts;
 import org.drillwright.source.SourceFile;
-import org.drillwright.formatter.Tidy;
 
 /** What holds of a drill that was read: all of its file is in it, and laid out anew it stays what it was. */
 final class WholeDrill {
 
     private static final DrillReader READER = new DrillReader(School.DEFAULT);
-    private static final Tidy TIDY = new Tidy(READER);
+    private static final Formatter TIDY = new Formatter(READER);
 
     private WholeDrill() {}
 
@@ -40,12 +40,12 @@ final class WholeDrill {
 
     /** Tidying keeps the drill, and done again changes nothing. */
     static void isTidied(ReadDrill read, byte[] bytes) {
-        if (TIDY.of("a-drill", "a-drill.yaml", bytes) instanceof Tidy.Tidied tidied) {
+        if (TIDY.of("a-drill", "a-drill.yaml", bytes) instanceof Formatter.Tidied tidied) {
             assertEquals(Optional.of(read.drill()), drill(tidied.text()), tidied.text());
-            Tidy.Outcome again =
+            Formatter.Outcome again =
                     TIDY.of("a-drill", "a-drill.yaml", tidied.text().getBytes(StandardCharsets.UTF_8));
-            assertTrue(again instanceof Tidy.Tidied, () -> again + " of " + tidied.text());
-            assertEquals(tidied.text(), ((Tidy.Tidied) again).text());
+            assertTrue(again instanceof Formatter.Tidied, () -> again + " of " + tidied.text());
+            assertEquals(tidied.text(), ((Formatter.Tidied) again).text());
         }
     }
 

@@ -15,6 +15,7 @@ import org.drillwright.model.School;
 import org.drillwright.model.Weapon;
 import org.drillwright.plan.roster.BothNew;
 import org.drillwright.plan.roster.ClassBrief;
+import org.drillwright.plan.roster.ClassPractice;
 import org.drillwright.plan.roster.First;
 import org.drillwright.plan.roster.Hall;
 import org.drillwright.plan.roster.LeftOver;
@@ -25,7 +26,6 @@ import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.plan.roster.Timing;
 import org.drillwright.plan.roster.Wanted;
-import org.drillwright.plan.roster.Ways;
 import org.junit.jupiter.api.Test;
 
 class ClassReaderTest {
@@ -81,7 +81,7 @@ class ClassReaderTest {
                                         Optional.of(Duration.ofSeconds(90)))),
                         OptionalInt.of(4),
                         Movement.FREE,
-                        new Ways(LeftOver.SOLO, BothNew.WANTED, 6, First.KNOWER),
+                        new ClassPractice(LeftOver.SOLO, BothNew.WANTED, 6, First.KNOWER),
                         false,
                         Set.of("Ash", "Cy"),
                         Set.of("Bo"),

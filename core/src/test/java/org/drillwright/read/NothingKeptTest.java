@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
-import org.drillwright.source.Places;
 import org.drillwright.source.SourceFile;
+import org.drillwright.source.SourcePlaces;
 import org.junit.jupiter.api.Test;
 
 /** What is kept of a file when it has been read. */
@@ -19,7 +19,7 @@ class NothingKeptTest {
     private static final int TRIES = 100;
 
     /** What a reading leaves behind: places, and the tree if somebody keeps it. */
-    private record Left(Places places, WeakReference<Object> tree) {}
+    private record Left(SourcePlaces places, WeakReference<Object> tree) {}
 
     private static Left read(String text) {
         SourceFile file = new SourceFile("drill.yaml", text);

@@ -13,8 +13,9 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.Size;
 import org.drillwright.source.Field;
+import org.drillwright.source.FieldPath;
 import org.drillwright.source.Finding;
-import org.drillwright.source.Position;
+import org.drillwright.source.LineColumn;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Span;
 import org.drillwright.source.Written;
@@ -74,9 +75,7 @@ class ReadingProperties {
     void the_place_of_a_plain_word_holds_that_word(@ForAll("turns") String turn) {
         String text = Files.with("Parry quarte.", turn);
         ReadDrill drill = Files.read(text).value().orElseThrow(() -> new AssertionError(text));
-        Written words = drill.places()
-                .words(org.drillwright.source.FieldPath.of("steps/0/follower"))
-                .orElseThrow();
+        Written words = drill.places().words(FieldPath.of("steps/0/follower")).orElseThrow();
         for (int at = 0; at < words.text().length(); at++) {
             assertEquals(words.text().substring(at, at + 1), drill.file().slice(words.span(at, at + 1)));
         }
@@ -231,7 +230,7 @@ class ReadingProperties {
 
     private static void assertInside(Finding finding) {
         assertTrue(finding.span().end() <= finding.file().text().length());
-        Position position = finding.position();
+        LineColumn position = finding.position();
         Span line = finding.file().line(position.line());
         assertTrue(finding.span().start() >= line.start());
         assertTrue(

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.drillwright.grammar.Argument;
 import org.drillwright.grammar.Sense;
 import org.drillwright.lexicon.Features;
-import org.drillwright.lexicon.Table;
+import org.drillwright.lexicon.TableLines;
 import org.drillwright.meaning.Frames;
 import org.drillwright.meaning.Meant;
 
@@ -34,7 +34,7 @@ final class FrameByFrame implements Sense<Meant> {
     private Optional<One> out = Optional.empty();
 
     FrameByFrame(List<String> lines) {
-        List<String> told = Table.of(lines);
+        List<String> told = TableLines.of(lines);
         List<String> beside = told.stream()
                 .filter(line -> line.startsWith("loose ") || line.startsWith("named "))
                 .toList();

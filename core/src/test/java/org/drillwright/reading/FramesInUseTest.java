@@ -38,7 +38,7 @@ class FramesInUseTest {
     /** So many sentences are asked for one frame that means something in them without being used. */
     private static final int ASKED = 400;
 
-    private final Tongues tongues = new Tongues();
+    private final AllLanguageTables tongues = new AllLanguageTables();
     private final FrameByFrame frames = new FrameByFrame(TurnReader.frameLines());
     private final Set<FrameByFrame.One> open = new LinkedHashSet<>(frames.all());
     private final Map<FrameByFrame.One, Integer> asked = new HashMap<>();
@@ -81,10 +81,10 @@ class FramesInUseTest {
 
     /** What the pieces mean that a sentence is divided into. */
     private List<Meant> taken(Sentence sentence) {
-        Tongue tongue = tongues.of(sentence.tag());
+        LanguageTables tongue = tongues.of(sentence.tag());
         return tongue.lexicon().sentences(sentence.text()).stream()
-                .flatMap(
-                        tokens -> Cover.of(tongue, tokens, Chart.of(tongue.lexicon(), tongue.grammar(), frames, tokens))
+                .flatMap(tokens ->
+                        Segmentation.of(tongue, tokens, Chart.of(tongue.lexicon(), tongue.grammar(), frames, tokens))
                                 .get(0)
                                 .pieces()
                                 .stream())

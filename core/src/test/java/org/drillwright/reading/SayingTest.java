@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.drillwright.lexicon.Spelling;
 import org.drillwright.meaning.ActionText;
 import org.drillwright.meaning.Meant;
 import org.drillwright.notation.Action;
@@ -118,7 +119,7 @@ class SayingTest {
     @ParameterizedTest
     @MethodSource("tags")
     void every_word_is_one_that_the_reader_lists(String tag) {
-        Tongue tongue = READER.tongues()
+        LanguageTables tongue = READER.tongues()
                 .filter(one -> one.tag().equals(tag))
                 .findFirst()
                 .orElseThrow();
@@ -130,11 +131,10 @@ class SayingTest {
         assertTrue(unlisted.stream().allMatch(word -> isPartOfCompound(tongue, word)), unlisted::toString);
     }
 
-    private static boolean isPartOfCompound(Tongue tongue, String word) {
+    private static boolean isPartOfCompound(LanguageTables tongue, String word) {
         return tongue.lexicon().forms().values().stream()
                 .flatMap(forms -> forms.values().stream())
-                .anyMatch(form -> (" " + form + " ")
-                        .contains(" "
-                                + org.drillwright.lexicon.Spelling.fold(word).replace('-', ' ') + " "));
+                .anyMatch(form ->
+                        (" " + form + " ").contains(" " + Spelling.fold(word).replace('-', ' ') + " "));
     }
 }

@@ -43,7 +43,7 @@ class JsonReportTest {
 
     @Test
     void findings_and_tally_are_parsed_back() throws IOException {
-        Object parsed = parse(JsonReport.of(FINDINGS, Tally.of(3, FINDINGS), JUDGED, Locale.ENGLISH));
+        Object parsed = parse(JsonReport.of(FINDINGS, RunSummary.of(3, FINDINGS), JUDGED, Locale.ENGLISH));
         assertEquals(
                 Map.of(
                         "version",
@@ -105,14 +105,14 @@ class JsonReportTest {
                         "judged",
                         Map.of("counts", 0, "notJudged", 0, "gaps", List.of(), "unread", List.of())),
                 parse(JsonReport.of(
-                        List.of(), Tally.of(2, List.of()), new Judged(0, List.of(), List.of()), Locale.ENGLISH)));
+                        List.of(), RunSummary.of(2, List.of()), new Judged(0, List.of(), List.of()), Locale.ENGLISH)));
     }
 
     /** Each field has a row on the page of formats, and each row a field. */
     @Test
     void every_field_is_described() throws IOException {
         Set<String> written = new TreeSet<>();
-        names(parse(JsonReport.of(FINDINGS, Tally.of(1, FINDINGS), JUDGED, Locale.ENGLISH)), "", written);
+        names(parse(JsonReport.of(FINDINGS, RunSummary.of(1, FINDINGS), JUDGED, Locale.ENGLISH)), "", written);
         Set<String> described = new TreeSet<>();
         String page = Files.readString(Path.of("docs", "formats.md"), StandardCharsets.UTF_8);
         page.lines()

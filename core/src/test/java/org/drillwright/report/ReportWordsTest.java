@@ -22,7 +22,7 @@ class ReportWordsTest {
             """)
     void what_was_found_and_what_was_judged(String language, String tally, String judged) {
         Locale locale = Locale.forLanguageTag(language);
-        assertEquals(tally, new Tally(1, 2, 0, 1).sentence().in(locale).replace('\u00a0', ' '));
+        assertEquals(tally, new RunSummary(1, 2, 0, 1).sentence().in(locale).replace('\u00a0', ' '));
         assertEquals(judged, JUDGED.sentence().in(locale).replace('\u00a0', ' '));
     }
 }

@@ -36,7 +36,7 @@ class SourceFileTest {
     @ParameterizedTest
     @MethodSource("offsets")
     void an_offset_is_found_as_people_count(String text, int offset, int line, int column) {
-        assertEquals(new Position(line, column), new SourceFile("f", text).position(offset));
+        assertEquals(new LineColumn(line, column), new SourceFile("f", text).position(offset));
     }
 
     @Test

@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.check.Subject;
 import org.drillwright.lexicon.Spelling;
+import org.drillwright.mark.PrintMark;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Language;
 import org.drillwright.model.Side;
@@ -206,8 +207,8 @@ class InterpreterTest {
                 drill.revised(),
                 drill.accept());
         assertNotEquals(
-                org.drillwright.mark.PrintMark.of(drill, french().drill().school()),
-                org.drillwright.mark.PrintMark.of(written, french().drill().school()));
+                PrintMark.of(drill, french().drill().school()),
+                PrintMark.of(written, french().drill().school()));
     }
 
     /** How and when is said where it is listed; else it stands behind, and wants a translation. */

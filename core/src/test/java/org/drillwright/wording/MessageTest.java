@@ -10,6 +10,8 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Locale;
+import org.drillwright.check.Judge;
+import org.drillwright.check.WaysOut;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
@@ -80,7 +82,7 @@ class MessageTest {
                     de | Der Text des Folgenden ändert sich damit.
                     """)
     void a_gap_asks_a_term_for_the_form_it_needs(String language, String said) {
-        Message message = Message.of(org.drillwright.check.Ways.class, "partners.turn", Terms.of(Side.FOLLOWER));
+        Message message = Message.of(WaysOut.class, "partners.turn", Terms.of(Side.FOLLOWER));
         assertEquals(said, message.in(Locale.forLanguageTag(language)));
     }
 
@@ -91,7 +93,7 @@ class MessageTest {
 
     @Test
     void what_somebody_wrote_is_the_same_in_all_languages_even_if_it_looks_like_a_gap() {
-        Message accepted = Message.of(org.drillwright.check.Judge.class, "accepted", "so {0} it is");
+        Message accepted = Message.of(Judge.class, "accepted", "so {0} it is");
         assertEquals("Vom Verfasser hingenommen: so {0} it is", accepted.in(Locale.GERMAN));
     }
 

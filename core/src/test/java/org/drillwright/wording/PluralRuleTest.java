@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.drillwright.mark.PlanMark;
 import org.drillwright.model.Language;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -152,7 +153,7 @@ class PluralRuleTest {
     /** A room that has no words in it yet is heard in English, and counts as English does. */
     @Test
     void words_that_are_english_count_in_english() {
-        Message drills = Message.counted(org.drillwright.mark.PlanMark.class, "nowhere", 3);
+        Message drills = Message.counted(PlanMark.class, "nowhere", 3);
         IllegalStateException missing =
                 assertThrows(IllegalStateException.class, () -> drills.in(Locale.forLanguageTag("cs")));
         assertEquals("no nowhere.other in words_en.properties", missing.getMessage());

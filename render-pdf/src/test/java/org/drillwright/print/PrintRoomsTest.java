@@ -1,11 +1,19 @@
 package org.drillwright.print;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.mapping;
+import static java.util.stream.Collectors.toList;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -30,6 +38,19 @@ class PrintRoomsTest {
                 .dependOnClassesThat()
                 .resideOutsideOfPackages(allowed)
                 .check(CLASSES);
+    }
+
+    /** Who reads a name has to know which class is meant; of two that are called alike one has a better name. */
+    @Test
+    void no_two_classes_of_the_program_have_one_name() {
+        Map<String, List<String>> called = new ClassFileImporter()
+                .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("org.drillwright").stream()
+                        .filter(one ->
+                                !one.isNestedClass() && !one.getSimpleName().endsWith("-info"))
+                        .collect(groupingBy(
+                                JavaClass::getSimpleName, TreeMap::new, mapping(JavaClass::getName, toList())));
+        called.values().removeIf(names -> names.size() < 2);
+        assertEquals(Map.of(), called);
     }
 
     @Test

@@ -36,7 +36,7 @@ import org.drillwright.plan.roster.Timing;
 import org.drillwright.plan.schedule.TermPlan;
 import org.drillwright.plan.schedule.TermPlanner;
 import org.drillwright.print.booklet.Booklet;
-import org.drillwright.print.booklet.Entry;
+import org.drillwright.print.booklet.BookletEntry;
 import org.drillwright.print.booklet.Index;
 import org.drillwright.print.booklet.PageGrid;
 import org.drillwright.print.frame.Frame;
@@ -220,8 +220,9 @@ public record Printed(Optional<MadeUp> language, SheetSize size) {
 
     private List<Frame> booklet(Labels labels) {
         List<Subject> drills = Example.drills();
-        List<Entry> entries = drills.stream()
-                .map(drill -> new Entry(language.map(made -> made.card(drill)).orElseGet(() -> Example.card(drill))))
+        List<BookletEntry> entries = drills.stream()
+                .map(drill ->
+                        new BookletEntry(language.map(made -> made.card(drill)).orElseGet(() -> Example.card(drill))))
                 .toList();
         Set<String> pages = Set.of("parry-of-quarte", "cut-over");
         return new Booklet(

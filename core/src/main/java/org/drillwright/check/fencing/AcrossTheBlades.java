@@ -9,7 +9,7 @@ import org.drillwright.check.Subject;
 import org.drillwright.check.WayOut;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Aim;
-import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Amendment;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 import org.drillwright.terms.Terms;
@@ -68,7 +68,7 @@ public final class AcrossTheBlades extends RefusalRule {
                         fault.ways()
                                 .or(
                                         Message.of(AcrossTheBlades.class, "across-the-blades.in-contact"),
-                                        Change.at(Aim.at(across.contact())))
+                                        Amendment.at(Aim.at(across.contact())))
                                 .sentence())
                 : Sentence.error(
                         touch(across, "through"),
@@ -90,9 +90,9 @@ public final class AcrossTheBlades extends RefusalRule {
     private static WayOut ways(Fault fault, Message disengage, Message cutOver) {
         Action beat = new Action.OnBlade(Action.Contact.BEAT, Optional.empty(), Aim.UNSTATED);
         return fault.ways()
-                .or(disengage, Change.along(Action.Path.DISENGAGE))
-                .or(cutOver, Change.along(Action.Path.CUT_OVER))
-                .or(Message.of(AcrossTheBlades.class, "across-the-blades.beat-first"), Change.before(beat))
+                .or(disengage, Amendment.along(Action.Path.DISENGAGE))
+                .or(cutOver, Amendment.along(Action.Path.CUT_OVER))
+                .or(Message.of(AcrossTheBlades.class, "across-the-blades.beat-first"), Amendment.before(beat))
                 .sentence();
     }
 }

@@ -6,9 +6,9 @@ import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
-import org.drillwright.check.Ways;
+import org.drillwright.check.WaysOut;
 import org.drillwright.notation.Aim;
-import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Amendment;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 import org.drillwright.terms.Terms;
@@ -52,8 +52,8 @@ public final class AttackIntoClosedLine extends RefusalRule {
                         AttackIntoClosedLine.class, "attack-into-closed-line.guard", line, other, Terms.of(position)))
                 .orElseGet(
                         () -> Message.of(AttackIntoClosedLine.class, "attack-into-closed-line.contact", line, other));
-        Ways ways = fault.ways();
-        closed.open().forEach(open -> ways.or(Terms.of(open), Change.at(Aim.at(open))));
+        WaysOut ways = fault.ways();
+        closed.open().forEach(open -> ways.or(Terms.of(open), Amendment.at(Aim.at(open))));
         return Sentence.error(
                 what,
                 ways.sentence(lines -> Message.of(AttackIntoClosedLine.class, "attack-into-closed-line.aim", lines)));

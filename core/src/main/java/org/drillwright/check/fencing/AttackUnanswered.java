@@ -13,8 +13,8 @@ import org.drillwright.notation.Action;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Stance;
+import org.drillwright.phrase.Amendment;
 import org.drillwright.phrase.Attack;
-import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Fact;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.phrase.Where;
@@ -73,13 +73,13 @@ public final class AttackUnanswered extends RefusalRule {
                                     parries(fault, subject))
                             .or(
                                     Message.of(AttackUnanswered.class, "attack-unanswered.evade-it"),
-                                    Change.also(new Action.Evade(Action.Displacement.UNSTATED)))
+                                    Amendment.also(new Action.Evade(Action.Displacement.UNSTATED)))
                             .or(
                                     Message.of(
                                             AttackUnanswered.class,
                                             "attack-unanswered.write-take",
                                             subject.typed(AttackUnanswered.class, "typed.take")),
-                                    Change.also(TAKES))
+                                    Amendment.also(TAKES))
                             .sentence()
                             .and(closers(fault, subject)));
         }
@@ -93,8 +93,8 @@ public final class AttackUnanswered extends RefusalRule {
             return Sentence.warning(
                     what,
                     fault.ways()
-                            .or(Message.of(AttackUnanswered.class, "attack-unanswered.here"), Change.also(owns))
-                            .or(Message.of(AttackUnanswered.class, "attack-unanswered.next"), Change.nearby(1, owns))
+                            .or(Message.of(AttackUnanswered.class, "attack-unanswered.here"), Amendment.also(owns))
+                            .or(Message.of(AttackUnanswered.class, "attack-unanswered.next"), Amendment.nearby(1, owns))
                             .told(places -> Message.of(
                                     AttackUnanswered.class,
                                     "attack-unanswered.acknowledge",
@@ -110,7 +110,7 @@ public final class AttackUnanswered extends RefusalRule {
                     fault.ways()
                             .or(
                                     Message.counted(AttackUnanswered.class, "attack-unanswered.back", retreat.more()),
-                                    Change.also(new Action.Step(Action.Foot.RETREAT, retreat.more())))
+                                    Amendment.also(new Action.Step(Action.Foot.RETREAT, retreat.more())))
                             .or(Message.of(AttackUnanswered.class, "attack-unanswered.parry"), parries(fault, subject))
                             .sentence());
         }
@@ -132,11 +132,11 @@ public final class AttackUnanswered extends RefusalRule {
                                             AttackUnanswered.class,
                                             "attack-unanswered.write-touch",
                                             Terms.of(fault.by().other())),
-                                    Change.partnerTouches(
+                                    Amendment.partnerTouches(
                                             subject.replay().setting().lines()))
                             .or(
                                     Message.of(AttackUnanswered.class, "attack-unanswered.hold-here"),
-                                    Change.instead(HOLDS))
+                                    Amendment.instead(HOLDS))
                             .sentence());
         }
         return Sentence.none();
@@ -144,7 +144,7 @@ public final class AttackUnanswered extends RefusalRule {
 
     private static WayOut takenOnPurpose(Fault fault, Subject subject) {
         return fault.ways()
-                .or(Message.none(), Change.also(TAKES))
+                .or(Message.none(), Amendment.also(TAKES))
                 .told(takes -> Message.of(
                         AttackUnanswered.class,
                         "attack-unanswered.say-taken",
@@ -156,12 +156,12 @@ public final class AttackUnanswered extends RefusalRule {
     }
 
     /** The parries that may meet the attack; any, where it is not known where it comes. */
-    private static List<Change> parries(Fault fault, Subject subject) {
+    private static List<Amendment> parries(Fault fault, Subject subject) {
         Action any = new Action.Parry(Optional.empty(), Action.ParryKind.UNSTATED, Aim.UNSTATED, false);
         return line(fault)
                 .value()
                 .map(line -> Closers.changes(subject.replay().setting(), fault, line))
-                .orElseGet(() -> List.of(Change.also(any)));
+                .orElseGet(() -> List.of(Amendment.also(any)));
     }
 
     private static WayOut closers(Fault fault, Subject subject) {

@@ -9,11 +9,11 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.check.WayOut;
-import org.drillwright.check.Ways;
+import org.drillwright.check.WaysOut;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Position;
-import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Amendment;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.phrase.Setting;
 import org.drillwright.source.Severity;
@@ -85,7 +85,7 @@ public final class BladeNotThere extends RefusalRule {
                     fault.ways()
                             .or(
                                     Message.of(BladeNotThere.class, "blade-not-there.engage-first"),
-                                    Change.before(on(Action.Contact.ENGAGE, Optional.empty())))
+                                    Amendment.before(on(Action.Contact.ENGAGE, Optional.empty())))
                             .sentence());
         }
         if (refusal instanceof Refusal.NoEngagementToChange) {
@@ -97,10 +97,10 @@ public final class BladeNotThere extends RefusalRule {
                                             BladeNotThere.class,
                                             "blade-not-there.write-engage",
                                             subject.typed(BladeNotThere.class, "typed.engage")),
-                                    Change.each(BladeNotThere::engaged))
+                                    Amendment.each(BladeNotThere::engaged))
                             .or(
                                     Message.of(BladeNotThere.class, "blade-not-there.engage-first"),
-                                    Change.before(on(Action.Contact.ENGAGE, Optional.empty())))
+                                    Amendment.before(on(Action.Contact.ENGAGE, Optional.empty())))
                             .sentence());
         }
         if (refusal instanceof Refusal.ChangesToItself same) {
@@ -133,7 +133,7 @@ public final class BladeNotThere extends RefusalRule {
                             .or(
                                     Message.of(
                                             BladeNotThere.class, "blade-not-there.change-first", Terms.of(other.at())),
-                                    Change.before(on(Action.Contact.CHANGE_ENGAGEMENT, Optional.of(other.at()))))
+                                    Amendment.before(on(Action.Contact.CHANGE_ENGAGEMENT, Optional.of(other.at()))))
                             .sentence());
         }
         return refusal instanceof Refusal.NothingToCedeTo
@@ -142,12 +142,12 @@ public final class BladeNotThere extends RefusalRule {
                         fault.ways()
                                 .or(
                                         Message.of(BladeNotThere.class, "blade-not-there.leave-ceding"),
-                                        Change.parriedAs(Action.ParryKind.UNSTATED),
-                                        Change.without(action -> action.isReply(Action.Reply.YIELD)))
+                                        Amendment.parriedAs(Action.ParryKind.UNSTATED),
+                                        Amendment.without(action -> action.isReply(Action.Reply.YIELD)))
                                 .or(
                                         Message.of(BladeNotThere.class, "blade-not-there.press-or-bind"),
-                                        Change.partnerFirst(on(Action.Contact.PRESS, Optional.empty())),
-                                        Change.partnerFirst(on(Action.Contact.BIND, Optional.empty())))
+                                        Amendment.partnerFirst(on(Action.Contact.PRESS, Optional.empty())),
+                                        Amendment.partnerFirst(on(Action.Contact.BIND, Optional.empty())))
                                 .sentence())
                 : Sentence.none();
     }
@@ -164,14 +164,15 @@ public final class BladeNotThere extends RefusalRule {
 
     /** The positions in which it may be done instead. */
     private static WayOut where(String key, Action.Contact contact, Setting setting, Fault fault) {
-        Ways ways = fault.ways();
+        WaysOut ways = fault.ways();
         Stream.of(Position.values())
                 .filter(position -> Closers.isUsual(setting, position))
                 .forEach(position -> ways.or(
                         Terms.of(position),
-                        Change.each(action -> action instanceof Action.OnBlade onBlade && onBlade.contact() == contact
-                                ? new Action.OnBlade(contact, Optional.of(position), onBlade.aim())
-                                : action)));
+                        Amendment.each(
+                                action -> action instanceof Action.OnBlade onBlade && onBlade.contact() == contact
+                                        ? new Action.OnBlade(contact, Optional.of(position), onBlade.aim())
+                                        : action)));
         return ways.sentence(positions -> Message.of(BladeNotThere.class, "blade-not-there." + key, positions));
     }
 

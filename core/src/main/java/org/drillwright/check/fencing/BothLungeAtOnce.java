@@ -9,7 +9,7 @@ import org.drillwright.check.Subject;
 import org.drillwright.model.Level;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Stance;
-import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Amendment;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 import org.drillwright.wording.Message;
@@ -55,10 +55,10 @@ public final class BothLungeAtOnce extends RefusalRule {
         return Sentence.error(
                 Message.of(BothLungeAtOnce.class, "both-lunge-at-once.both", fault.where()),
                 fault.ways()
-                        .or(Message.of(BothLungeAtOnce.class, "both-lunge-at-once.alone"), Change.onItsOwn())
+                        .or(Message.of(BothLungeAtOnce.class, "both-lunge-at-once.alone"), Amendment.onItsOwn())
                         .or(
                                 Message.of(BothLungeAtOnce.class, "both-lunge-at-once.take-and-alone"),
-                                Change.onItsOwn(takes))
+                                Amendment.onItsOwn(takes))
                         .told(ways -> ways.get(0).sentence()));
     }
 }

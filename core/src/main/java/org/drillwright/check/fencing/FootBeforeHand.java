@@ -6,7 +6,7 @@ import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
-import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Amendment;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 import org.drillwright.wording.Message;
@@ -52,7 +52,7 @@ public final class FootBeforeHand extends RefusalRule {
                         fault.ways()
                                 .or(
                                         Message.of(FootBeforeHand.class, "foot-before-hand.lunge-here"),
-                                        Change.lungedHere())
+                                        Amendment.lungedHere())
                                 .sentence())
                 : Sentence.none();
     }

@@ -9,7 +9,7 @@ import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Stance;
-import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Amendment;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 import org.drillwright.terms.Terms;
@@ -53,7 +53,7 @@ public final class LungeNotRecovered extends RefusalRule {
                                             LungeNotRecovered.class,
                                             "lunge-not-recovered.write-return",
                                             subject.typed(LungeNotRecovered.class, "typed.return")),
-                                    Change.each(LungeNotRecovered::returned))
+                                    Amendment.each(LungeNotRecovered::returned))
                             .sentence());
         }
         if (!(fault.refusal() instanceof Refusal.NotRecovered still)) {
@@ -77,8 +77,8 @@ public final class LungeNotRecovered extends RefusalRule {
                                 : ways.get(0)));
     }
 
-    private static Change recovered(Action.Way way) {
-        return Change.before(new Action.Recover(way, Stance.UNSTATED));
+    private static Amendment recovered(Action.Way way) {
+        return Amendment.before(new Action.Recover(way, Stance.UNSTATED));
     }
 
     private static Action returned(Action action) {

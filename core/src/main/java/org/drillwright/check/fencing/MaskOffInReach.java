@@ -9,7 +9,7 @@ import org.drillwright.check.Subject;
 import org.drillwright.check.WayOut;
 import org.drillwright.model.Weapon;
 import org.drillwright.notation.Action;
-import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Amendment;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 import org.drillwright.terms.Terms;
@@ -56,7 +56,7 @@ public final class MaskOffInReach extends RefusalRule {
                                                     MaskOffInReach.class,
                                                     "mask-off-in-reach.write-on",
                                                     subject.typed(MaskOffInReach.class, "typed.masks-on")),
-                                            Change.openedBy(mask))
+                                            Amendment.openedBy(mask))
                                     .sentence())
                     : Sentence.none();
         }
@@ -67,7 +67,7 @@ public final class MaskOffInReach extends RefusalRule {
                                     MaskOffInReach.class,
                                     "mask-off-in-reach.step-back",
                                     subject.typed(MaskOffInReach.class, "typed.step-back")),
-                            Change.before(new Action.Withdraw()))
+                            Amendment.before(new Action.Withdraw()))
                     .told(steps -> steps.get(0).capital());
             Message measure = reach.measure().words();
             return reach.inPlay()

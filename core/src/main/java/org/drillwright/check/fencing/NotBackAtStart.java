@@ -12,7 +12,7 @@ import org.drillwright.notation.Position;
 import org.drillwright.phrase.Engagement;
 import org.drillwright.phrase.Fact;
 import org.drillwright.phrase.Feet;
-import org.drillwright.phrase.Ground;
+import org.drillwright.phrase.GroundCovered;
 import org.drillwright.phrase.State;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
@@ -95,13 +95,13 @@ public final class NotBackAtStart implements Rule {
 
     /** Steps that do not add up, where no measure shows it: of a class alone, or of two after half steps. */
     private static Optional<Message> ground(Subject subject, State start, State end) {
-        OptionalInt follower = Ground.gained(subject.replay(), Side.FOLLOWER);
+        OptionalInt follower = GroundCovered.gained(subject.replay(), Side.FOLLOWER);
         if (!subject.isPartnerDrill()) {
             return follower.isPresent() && follower.getAsInt() != 0
                     ? Optional.of(steps(follower.getAsInt(), "class.forward", "class.behind"))
                     : Optional.empty();
         }
-        OptionalInt leader = Ground.gained(subject.replay(), Side.LEADER);
+        OptionalInt leader = GroundCovered.gained(subject.replay(), Side.LEADER);
         boolean counted = leader.isPresent() && follower.isPresent();
         boolean unmeasured = start.measure().isKnown() && !end.measure().isKnown();
         int closed = counted ? leader.getAsInt() + follower.getAsInt() : 0;

@@ -7,7 +7,7 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.notation.Action;
-import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Amendment;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 import org.drillwright.terms.Terms;
@@ -54,7 +54,7 @@ public final class NothingToRenew extends RefusalRule {
                         fault.ways()
                                 .or(
                                         Message.of(NothingToRenew.class, "nothing-to-renew.call-attack"),
-                                        Change.as(Action.Role.ATTACK))
+                                        Amendment.as(Action.Role.ATTACK))
                                 .sentence())
                 : Sentence.none();
     }

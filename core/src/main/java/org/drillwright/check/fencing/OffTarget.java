@@ -7,10 +7,10 @@ import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
-import org.drillwright.check.Ways;
+import org.drillwright.check.WaysOut;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Target;
-import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Amendment;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 import org.drillwright.terms.Terms;
@@ -55,10 +55,10 @@ public final class OffTarget extends RefusalRule {
         if (!(fault.refusal() instanceof Refusal.OffTarget off)) {
             return Sentence.none();
         }
-        Ways ways = fault.ways();
+        WaysOut ways = fault.ways();
         for (Target target : List.of(Target.HEAD, Target.CHEST, Target.SHOULDER, Target.FLANK, Target.BELLY)) {
             Aim aim = new Aim(Optional.empty(), Optional.empty(), Optional.of(target));
-            ways.or(Terms.of(target), Change.at(aim));
+            ways.or(Terms.of(target), Amendment.at(aim));
         }
         return Sentence.error(
                 Message.of(

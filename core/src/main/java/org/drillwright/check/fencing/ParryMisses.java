@@ -8,7 +8,7 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.check.WayOut;
-import org.drillwright.check.Ways;
+import org.drillwright.check.WaysOut;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.ParryKind;
 import org.drillwright.notation.Aim;
@@ -16,7 +16,7 @@ import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Target;
-import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Amendment;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.phrase.Setting;
 import org.drillwright.source.Severity;
@@ -101,7 +101,7 @@ public final class ParryMisses extends RefusalRule {
                     fault.ways()
                             .or(
                                     Message.of(ParryMisses.class, "parry-misses.leave-circle"),
-                                    Change.parriedAs(ParryKind.UNSTATED))
+                                    Amendment.parriedAs(ParryKind.UNSTATED))
                             .sentence()
                             .and(Closers.sentence(setting, fault, circle.attacked())));
         }
@@ -120,7 +120,7 @@ public final class ParryMisses extends RefusalRule {
 
     /** Parries at the height of the attack, or an arm that is hit while the target is drawn away. */
     private static WayOut atHeight(Setting setting, Fault fault, Height height) {
-        Ways ways = fault.ways();
+        WaysOut ways = fault.ways();
         for (Position position : Position.values()) {
             boolean there = setting.lineOf(position)
                     .flatMap(Line::height)
@@ -129,7 +129,7 @@ public final class ParryMisses extends RefusalRule {
             if (there && Closers.isUsual(setting, position)) {
                 ways.or(
                         Message.of(ParryMisses.class, "parry-misses.parry", Terms.of(position)),
-                        Change.instead(
+                        Amendment.instead(
                                 new Action.Parry(Optional.of(position), ParryKind.UNSTATED, Aim.UNSTATED, false)));
             }
         }
@@ -137,7 +137,7 @@ public final class ParryMisses extends RefusalRule {
         Action stop = new Action.Strike(Action.Role.STOP, Action.Path.UNSTATED, arm, false, false, false, false);
         return ways.or(
                         Message.of(ParryMisses.class, "parry-misses.draw-away"),
-                        Change.instead(new Action.Evade(Action.Displacement.UNSTATED), stop))
+                        Amendment.instead(new Action.Evade(Action.Displacement.UNSTATED), stop))
                 .sentence();
     }
 
@@ -157,7 +157,7 @@ public final class ParryMisses extends RefusalRule {
                                             "parry-misses.write-circular",
                                             subject.typed(
                                                     ParryMisses.class, "typed.circular", Terms.of(circle.position()))),
-                                    Change.parriedAs(ParryKind.CIRCULAR))
+                                    Amendment.parriedAs(ParryKind.CIRCULAR))
                             .sentence());
         }
         if (refusal instanceof Refusal.KindDiffers kind) {
@@ -172,8 +172,10 @@ public final class ParryMisses extends RefusalRule {
                     fault.ways()
                             .or(
                                     Message.of(ParryMisses.class, "parry-misses.leave-kind"),
-                                    Change.parriedAs(ParryKind.UNSTATED))
-                            .or(Message.of(ParryMisses.class, "parry-misses.right-name"), Change.parriedAs(kind.is()))
+                                    Amendment.parriedAs(ParryKind.UNSTATED))
+                            .or(
+                                    Message.of(ParryMisses.class, "parry-misses.right-name"),
+                                    Amendment.parriedAs(kind.is()))
                             .sentence());
         }
         if (refusal instanceof Refusal.NothingToParry) {
@@ -191,14 +193,14 @@ public final class ParryMisses extends RefusalRule {
                                 ParryMisses.class,
                                 "parry-misses.write-attack",
                                 Terms.of(fault.by().other())),
-                        Change.partnerTouches(setting.lines()))
+                        Amendment.partnerTouches(setting.lines()))
                 .or(
                         Message.of(
                                 ParryMisses.class,
                                 "parry-misses.write-move",
                                 subject.typed(ParryMisses.class, "typed.move"),
                                 subject.typed(ParryMisses.class, "typed.parry")),
-                        Change.each(ParryMisses::moved))
+                        Amendment.each(ParryMisses::moved))
                 .sentence();
     }
 

@@ -7,7 +7,7 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.notation.Action;
-import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Amendment;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 import org.drillwright.wording.Message;
@@ -52,10 +52,10 @@ public final class RearFootPasses extends RefusalRule {
                         fault.ways()
                                 .or(
                                         Message.of(RearFootPasses.class, "rear-foot-passes.advance"),
-                                        Change.each(RearFootPasses::advanced))
+                                        Amendment.each(RearFootPasses::advanced))
                                 .or(
                                         Message.of(RearFootPasses.class, "rear-foot-passes.lunge"),
-                                        Change.each(RearFootPasses::lunged))
+                                        Amendment.each(RearFootPasses::lunged))
                                 .sentence())
                 : Sentence.none();
     }

@@ -7,7 +7,7 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.notation.Action;
-import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Amendment;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 import org.drillwright.terms.Terms;
@@ -58,29 +58,29 @@ public final class RiposteWithoutParry extends RefusalRule {
                         fault.ways()
                                 .or(
                                         Message.of(RiposteWithoutParry.class, "riposte-without-parry.riposte-first"),
-                                        Change.parries(Change::before))
+                                        Amendment.parries(Amendment::before))
                                 .or(
                                         Message.of(RiposteWithoutParry.class, "riposte-without-parry.riposte-before"),
-                                        Change.parries(parry -> Change.nearby(-1, parry)))
+                                        Amendment.parries(parry -> Amendment.nearby(-1, parry)))
                                 .or(
                                         Message.of(RiposteWithoutParry.class, "riposte-without-parry.call-riposte"),
-                                        Change.as(Action.Role.RIPOSTE))
+                                        Amendment.as(Action.Role.RIPOSTE))
                                 .or(
                                         Message.of(RiposteWithoutParry.class, "riposte-without-parry.call-attack"),
-                                        Change.as(Action.Role.ATTACK))
+                                        Amendment.as(Action.Role.ATTACK))
                                 .sentence())
                 : Sentence.error(
                         Message.of(RiposteWithoutParry.class, "riposte-without-parry.riposte", Terms.of(fault.by())),
                         fault.ways()
                                 .or(
                                         Message.of(RiposteWithoutParry.class, "riposte-without-parry.parry-first"),
-                                        Change.parries(Change::before))
+                                        Amendment.parries(Amendment::before))
                                 .or(
                                         Message.of(RiposteWithoutParry.class, "riposte-without-parry.parry-before"),
-                                        Change.parries(parry -> Change.nearby(-1, parry)))
+                                        Amendment.parries(parry -> Amendment.nearby(-1, parry)))
                                 .or(
                                         Message.of(RiposteWithoutParry.class, "riposte-without-parry.call-attack"),
-                                        Change.as(Action.Role.ATTACK))
+                                        Amendment.as(Action.Role.ATTACK))
                                 .sentence());
     }
 }

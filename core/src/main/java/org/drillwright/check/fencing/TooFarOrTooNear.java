@@ -10,12 +10,12 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.check.WayOut;
-import org.drillwright.check.Ways;
+import org.drillwright.check.WaysOut;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Measure;
 import org.drillwright.notation.Stance;
-import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Amendment;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 import org.drillwright.terms.Terms;
@@ -88,7 +88,7 @@ public final class TooFarOrTooNear extends RefusalRule {
                     fault.ways()
                             .or(
                                     Message.of(TooFarOrTooNear.class, "too-far-or-too-near.leave-lunge"),
-                                    Change.without(Action.Lunge.class::isInstance))
+                                    Amendment.without(Action.Lunge.class::isInstance))
                             .sentence());
         }
         if (fault.refusal() instanceof Refusal.NoRoom) {
@@ -100,16 +100,16 @@ public final class TooFarOrTooNear extends RefusalRule {
                     fault.ways()
                             .or(
                                     Message.of(TooFarOrTooNear.class, "too-far-or-too-near.leave-steps"),
-                                    Change.without(Action.Step.class::isInstance))
+                                    Amendment.without(Action.Step.class::isInstance))
                             .or(
                                     Message.of(TooFarOrTooNear.class, "too-far-or-too-near.leave-lunge"),
-                                    Change.without(Action.Lunge.class::isInstance))
+                                    Amendment.without(Action.Lunge.class::isInstance))
                             .or(
                                     Message.of(
                                             TooFarOrTooNear.class,
                                             "too-far-or-too-near.let-back",
                                             Terms.of(fault.by().other())),
-                                    Change.partnerFirst(new Action.Step(Action.Foot.RETREAT, 1)))
+                                    Amendment.partnerFirst(new Action.Step(Action.Foot.RETREAT, 1)))
                             .sentence());
         }
         if (fault.refusal() instanceof Refusal.RunsOn) {
@@ -118,10 +118,10 @@ public final class TooFarOrTooNear extends RefusalRule {
                     fault.ways()
                             .or(
                                     Message.of(TooFarOrTooNear.class, "too-far-or-too-near.leave-step"),
-                                    Change.without(Action.Step.class::isInstance))
+                                    Amendment.without(Action.Step.class::isInstance))
                             .or(
                                     Message.of(TooFarOrTooNear.class, "too-far-or-too-near.parry-step"),
-                                    Change.parries(Change::also))
+                                    Amendment.parries(Amendment::also))
                             .sentence());
         }
         return Sentence.none();
@@ -135,35 +135,37 @@ public final class TooFarOrTooNear extends RefusalRule {
         Predicate<Action> away =
                 action -> action instanceof Action.Step step && step.foot().halfSteps() < 0;
         boolean takes = fault.before().attackOn(fault.by()).isPresent();
-        Ways ways = fault.ways();
+        WaysOut ways = fault.ways();
         if (takes) {
-            ways.or(Message.of(TooFarOrTooNear.class, "too-far-or-too-near.not-back"), Change.without(away))
+            ways.or(Message.of(TooFarOrTooNear.class, "too-far-or-too-near.not-back"), Amendment.without(away))
                     .or(
                             Message.of(
                                     TooFarOrTooNear.class,
                                     "too-far-or-too-near.let-lunge",
                                     Terms.of(fault.by().other())),
-                            Change.partnerAlso(lunge));
+                            Amendment.partnerAlso(lunge));
         } else {
-            ways.or(Message.of(TooFarOrTooNear.class, "too-far-or-too-near.add-lunge"), Change.with(lunge))
-                    .or(Message.of(TooFarOrTooNear.class, "too-far-or-too-near.advance-first"), Change.before(advance))
+            ways.or(Message.of(TooFarOrTooNear.class, "too-far-or-too-near.add-lunge"), Amendment.with(lunge))
+                    .or(
+                            Message.of(TooFarOrTooNear.class, "too-far-or-too-near.advance-first"),
+                            Amendment.before(advance))
                     .or(
                             Message.of(TooFarOrTooNear.class, "too-far-or-too-near.recover-first"),
-                            (words, spot) -> Change.with(lunge)
-                                    .made(Change.before(recover).made(words, spot), spot))
+                            (words, spot) -> Amendment.with(lunge)
+                                    .made(Amendment.before(recover).made(words, spot), spot))
                     .or(
                             Message.of(
                                     TooFarOrTooNear.class,
                                     "too-far-or-too-near.let-stay",
                                     Terms.of(fault.by().other())),
-                            Change.partnerWithout(away));
+                            Amendment.partnerWithout(away));
         }
-        Map<Message, Change> starts = new LinkedHashMap<>();
+        Map<Message, Amendment> starts = new LinkedHashMap<>();
         for (int steps = subject.replay().start().measure().least() - 1; steps >= 0; steps--) {
             Measure measure = Measure.of(steps);
             starts.put(
                     Message.of(TooFarOrTooNear.class, "too-far-or-too-near.begin", Terms.of(measure)),
-                    Change.begunAt(measure));
+                    Amendment.begunAt(measure));
         }
         return ways.orFirst(starts).sentence();
     }

@@ -8,7 +8,7 @@ import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Stance;
-import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Amendment;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 import org.drillwright.terms.Terms;
@@ -54,7 +54,7 @@ public final class TurnsAtOdds extends RefusalRule {
                 fault.ways()
                         .or(
                                 Message.of(TurnsAtOdds.class, "turns-at-odds.write", blades(words.theirs(), true)),
-                                Change.each(action -> stated(action, words.theirs())))
+                                Amendment.each(action -> stated(action, words.theirs())))
                         .sentence());
     }
 

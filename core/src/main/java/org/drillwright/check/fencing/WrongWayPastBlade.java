@@ -7,10 +7,10 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.check.WayOut;
-import org.drillwright.check.Ways;
+import org.drillwright.check.WaysOut;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Aim;
-import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Amendment;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 import org.drillwright.terms.Terms;
@@ -58,10 +58,10 @@ public final class WrongWayPastBlade extends RefusalRule {
                     fault.ways()
                             .or(
                                     Message.of(WrongWayPastBlade.class, "wrong-way-past-blade.straight"),
-                                    Change.along(Action.Path.DIRECT))
+                                    Amendment.along(Action.Path.DIRECT))
                             .or(
                                     Message.of(WrongWayPastBlade.class, "wrong-way-past-blade.engage-first"),
-                                    Change.before(engage))
+                                    Amendment.before(engage))
                             .sentence());
         }
         if (refusal instanceof Refusal.EndsElsewhere end) {
@@ -76,7 +76,7 @@ public final class WrongWayPastBlade extends RefusalRule {
                     named(fault.ways()
                             .or(
                                     Message.of(WrongWayPastBlade.class, "wrong-way-past-blade.name-line"),
-                                    Change.at(Aim.at(end.expected())))));
+                                    Amendment.at(Aim.at(end.expected())))));
         }
         if (refusal instanceof Refusal.NotStraight straight) {
             return Sentence.error(
@@ -89,10 +89,10 @@ public final class WrongWayPastBlade extends RefusalRule {
                     fault.ways()
                             .or(
                                     Message.of(WrongWayPastBlade.class, "wrong-way-past-blade.write-disengage"),
-                                    Change.along(Action.Path.DISENGAGE))
+                                    Amendment.along(Action.Path.DISENGAGE))
                             .or(
                                     Message.of(WrongWayPastBlade.class, "wrong-way-past-blade.parry-line"),
-                                    Change.at(Aim.at(straight.expected())))
+                                    Amendment.at(Aim.at(straight.expected())))
                             .sentence());
         }
         if (refusal instanceof Refusal.NothingToCounter) {
@@ -102,25 +102,25 @@ public final class WrongWayPastBlade extends RefusalRule {
                     named(fault.ways()
                             .or(
                                     Message.of(WrongWayPastBlade.class, "wrong-way-past-blade.change-first"),
-                                    Change.partnerFirst(change))));
+                                    Amendment.partnerFirst(change))));
         }
         return Sentence.none();
     }
 
     /** Or what leads to the line is called by another name. */
-    private static WayOut named(Ways ways) {
+    private static WayOut named(WaysOut ways) {
         return ways.or(
                         Message.of(WrongWayPastBlade.class, "wrong-way-past-blade.straight"),
-                        Change.along(Action.Path.DIRECT))
+                        Amendment.along(Action.Path.DIRECT))
                 .or(
                         Message.of(WrongWayPastBlade.class, "wrong-way-past-blade.disengage"),
-                        Change.along(Action.Path.DISENGAGE))
+                        Amendment.along(Action.Path.DISENGAGE))
                 .or(
                         Message.of(WrongWayPastBlade.class, "wrong-way-past-blade.one-two"),
-                        Change.along(Action.Path.ONE_TWO))
+                        Amendment.along(Action.Path.ONE_TWO))
                 .or(
                         Message.of(WrongWayPastBlade.class, "wrong-way-past-blade.double"),
-                        Change.along(Action.Path.DOUBLE))
+                        Amendment.along(Action.Path.DOUBLE))
                 .sentence();
     }
 }

@@ -19,7 +19,7 @@ import java.util.Optional;
  */
 public record Course(
         List<Asked> drills,
-        List<Meeting> meetings,
+        List<ComingClass> meetings,
         int classes,
         int newMinutes,
         int againMinutes,
@@ -70,7 +70,7 @@ public record Course(
 
     /** How many drills can be new in a class. */
     int places(int meeting) {
-        Meeting one = meetings.get(meeting);
+        ComingClass one = meetings.get(meeting);
         return Math.min(one.places(), one.minutes() / newMinutes);
     }
 

@@ -54,12 +54,12 @@ public record CourseBound(Row row, Optional<Crowd> crowd) {
      * with it, or behind it, a drill of the exam, which then lacks as many workings.
      */
     private static Optional<Crowd> crowd(Course course) {
-        Latest latest = Latest.of(course);
+        Deadlines latest = Deadlines.of(course);
         Optional<Crowd> worst = Optional.empty();
         int most = course.drills().stream().mapToInt(Asked::workings).max().orElse(0);
         for (int drill = 0; drill < course.drills().size(); drill++) {
             int by = latest.of(drill);
-            if (by == Latest.NEVER) {
+            if (by == Deadlines.NEVER) {
                 continue;
             }
             int due = (int) IntStream.range(0, course.drills().size())

@@ -18,7 +18,7 @@ final class Forward {
 
     private final Course course;
     private final Tried tried;
-    private final Latest latest;
+    private final Deadlines latest;
     private final CourseState state;
     private final List<Cells> plan = new ArrayList<>();
     private Set<Integer> asNew = new TreeSet<>();
@@ -26,14 +26,14 @@ final class Forward {
     private int at;
     private int left;
 
-    private Forward(Course course, Tried tried, Latest latest) {
+    private Forward(Course course, Tried tried, Deadlines latest) {
         this.course = course;
         this.tried = tried;
         this.latest = latest;
         this.state = new CourseState(course);
     }
 
-    static List<Cells> plan(Course course, Tried tried, Latest latest) {
+    static List<Cells> plan(Course course, Tried tried, Deadlines latest) {
         return new Forward(course, tried, latest).planned();
     }
 
@@ -135,8 +135,8 @@ final class Forward {
     private boolean leavesRoom(int drill) {
         Set<Integer> with = new TreeSet<>(asNew);
         with.add(drill);
-        long late = new Outlook(course, state, at, again, with).late();
-        return late == 0 || late <= new Outlook(course, state, at, again, asNew).late();
+        long late = new ReviewForecast(course, state, at, again, with).late();
+        return late == 0 || late <= new ReviewForecast(course, state, at, again, asNew).late();
     }
 
     /** Spare minutes go where most of those expected are short of days. */

@@ -23,14 +23,14 @@ public final class Planner {
     private static final long SEED = 12;
 
     private final Course course;
-    private final Latest latest;
+    private final Deadlines latest;
     private final CourseBound bound;
     private CoursePlan best;
     private Tried bestTried;
 
     private Planner(Course course) {
         this.course = course;
-        this.latest = Latest.of(course);
+        this.latest = Deadlines.of(course);
         this.bound = CourseBound.of(course);
         this.bestTried = Tried.in(drills(course), !course.published().isEmpty());
         this.best = pass(bestTried);
@@ -50,7 +50,7 @@ public final class Planner {
 
     private CoursePlan pass(Tried tried) {
         List<Cells> cells = Forward.plan(course, tried, latest);
-        return new CoursePlan(course, cells, Reckoning.of(course, cells), bound);
+        return new CoursePlan(course, cells, CourseCost.of(course, cells), bound);
     }
 
     private void plain() {

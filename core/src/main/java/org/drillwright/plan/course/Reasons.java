@@ -16,13 +16,13 @@ public final class Reasons {
 
     private final Course course;
     private final CoursePlan plan;
-    private final Latest latest;
+    private final Deadlines latest;
     private final CourseState state;
 
     private Reasons(CoursePlan plan) {
         this.course = plan.course();
         this.plan = plan;
-        this.latest = Latest.of(course);
+        this.latest = Deadlines.of(course);
         this.state = new CourseState(course);
     }
 
@@ -76,7 +76,7 @@ public final class Reasons {
 
     private Message asNew(int drill, int at) {
         Asked asked = course.drill(drill);
-        if (latest.of(drill) != Latest.NEVER) {
+        if (latest.of(drill) != Deadlines.NEVER) {
             return Message.clauses(List.of(forTheExam(drill), slack(latest.of(drill) - at)));
         }
         return asked.value() > 1 ? said("wanted.early", asked.value()) : said("next.in.order");

@@ -51,7 +51,7 @@ public record LaneLayout(Hall hall, List<Block> blocks) {
     public static LaneLayout of(Hall hall) {
         List<LaneLayout> ways = new ArrayList<>(List.of(along(hall), across(hall)));
         for (boolean lengthwise : List.of(true, false)) {
-            Ground ground = new Ground(hall, lengthwise);
+            LaneFit ground = new LaneFit(hall, lengthwise);
             for (int rows = ground.rows(); rows > 0; rows--) {
                 ways.add(new LaneLayout(hall, ground.behindRows(rows)));
             }
@@ -66,12 +66,12 @@ public record LaneLayout(Hall hall, List<Block> blocks) {
 
     /** All lanes along the hall's length. */
     static LaneLayout along(Hall hall) {
-        return new LaneLayout(hall, new Ground(hall, true).all());
+        return new LaneLayout(hall, new LaneFit(hall, true).all());
     }
 
     /** All lanes across it. */
     static LaneLayout across(Hall hall) {
-        return new LaneLayout(hall, new Ground(hall, false).all());
+        return new LaneLayout(hall, new LaneFit(hall, false).all());
     }
 
     public List<Lane> lanes() {

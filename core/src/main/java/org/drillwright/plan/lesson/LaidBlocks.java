@@ -13,7 +13,7 @@ final class LaidBlocks {
     private final OwnBlocks own;
     private final Duration left;
     private final List<OwnBlock> fillers;
-    private final List<Block> blocks = new ArrayList<>();
+    private final List<LessonPart> blocks = new ArrayList<>();
     private Duration at = Duration.ZERO;
 
     /** @param left of the class beside its drills and all that is laid in any case; below 0 if they don't fit */
@@ -37,22 +37,26 @@ final class LaidBlocks {
         return chosen;
     }
 
-    List<Block> of(List<DrillLoad> drills) {
-        add(Block.Kind.OPENING, "opening", timing.opening(), "");
+    List<LessonPart> of(List<DrillLoad> drills) {
+        add(LessonPart.Kind.OPENING, "opening", timing.opening(), "");
         if (own.at(OwnBlock.Place.WARM_UP).isEmpty()) {
-            add(Block.Kind.WARM_UP, Lesson.PLAIN_WARM_UP, timing.warmUp(), "");
+            add(LessonPart.Kind.WARM_UP, Lesson.PLAIN_WARM_UP, timing.warmUp(), "");
         }
-        add(Block.Kind.WARM_UP, own.at(OwnBlock.Place.WARM_UP));
-        add(Block.Kind.BEFORE, own.at(OwnBlock.Place.BEFORE));
+        add(LessonPart.Kind.WARM_UP, own.at(OwnBlock.Place.WARM_UP));
+        add(LessonPart.Kind.BEFORE, own.at(OwnBlock.Place.BEFORE));
         between(drills, 0);
         for (int number = 0; number < drills.size(); number++) {
             at = number == 0 ? at : at.plus(timing.changeover());
-            add(Block.Kind.DRILL, drills.get(number).drill(), drills.get(number).total(), "");
+            add(
+                    LessonPart.Kind.DRILL,
+                    drills.get(number).drill(),
+                    drills.get(number).total(),
+                    "");
             between(drills, number + 1);
         }
-        add(Block.Kind.SPARE, fillers);
-        add(Block.Kind.AFTER, own.at(OwnBlock.Place.AFTER));
-        add(Block.Kind.CLOSING, "closing", timing.closing(), "");
+        add(LessonPart.Kind.SPARE, fillers);
+        add(LessonPart.Kind.AFTER, own.at(OwnBlock.Place.AFTER));
+        add(LessonPart.Kind.CLOSING, "closing", timing.closing(), "");
         return blocks;
     }
 
@@ -63,18 +67,18 @@ final class LaidBlocks {
         for (int number = 1; number < gaps; number++) {
             int behind = (number * drills.size() + gaps - 1) / gaps;
             if (Math.min(behind, Math.max(Math.min(1, drills.size()), drills.size() - 1)) == done) {
-                add(Block.Kind.BETWEEN, parting.subList(number - 1, number));
+                add(LessonPart.Kind.BETWEEN, parting.subList(number - 1, number));
             }
         }
     }
 
-    private void add(Block.Kind kind, List<OwnBlock> own) {
+    private void add(LessonPart.Kind kind, List<OwnBlock> own) {
         own.forEach(block -> add(kind, block.name(), block.length(), block.how()));
     }
 
-    private void add(Block.Kind kind, String name, Duration length, String how) {
+    private void add(LessonPart.Kind kind, String name, Duration length, String how) {
         Duration end = at.plus(length);
-        blocks.add(new Block(kind, name, at, end, how));
+        blocks.add(new LessonPart(kind, name, at, end, how));
         at = end;
     }
 

@@ -115,7 +115,7 @@ public final class Lesson {
 
     private LessonPlan laid(Chosen chosen, List<DrillLoad> drills) {
         LaidBlocks laid = new LaidBlocks(timing, own, length.minus(needed(drills)));
-        List<Block> blocks = laid.of(drills);
+        List<LessonPart> blocks = laid.of(drills);
         Duration needed = blocks.get(blocks.size() - 1).end();
         List<Remark> advice = new ArrayList<>(chosen.advice());
         advice.addAll(laid.told());

@@ -16,7 +16,7 @@ import java.util.List;
  * @param advice what the instructor should know or could cut
  */
 public record LessonPlan(
-        List<Block> blocks,
+        List<LessonPart> blocks,
         List<DrillLoad> drills,
         List<DrillLoad> leftOut,
         Duration length,

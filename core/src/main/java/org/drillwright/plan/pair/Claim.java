@@ -8,8 +8,8 @@ import java.util.stream.IntStream;
 import org.drillwright.plan.proof.LineSplits;
 import org.drillwright.plan.proof.Recount;
 import org.drillwright.plan.proof.WalkRecount;
-import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Extras;
+import org.drillwright.plan.rounds.Objective;
 import org.drillwright.plan.rounds.Problem;
 import org.drillwright.plan.rounds.Solution;
 import org.drillwright.plan.walk.Walked;
@@ -80,7 +80,7 @@ final class Claim {
         if (!once
                 || solution.cost()
                         .firstDifference(solution.bound())
-                        .filter(Aim.PAST::equals)
+                        .filter(Objective.PAST::equals)
                         .isEmpty()) {
             return false;
         }
@@ -88,9 +88,9 @@ final class Claim {
                 problem.students(),
                 (one, other) -> IntStream.range(0, problem.rounds())
                         .allMatch(round -> one.equals(other) || problem.permits(round, one, other)),
-                (one, other) -> (int) problem.cost(Aim.PAST, one, other));
+                (one, other) -> (int) problem.cost(Objective.PAST, one, other));
         return splits.least().stream()
-                .anyMatch(least -> least == solution.cost().of(Aim.PAST));
+                .anyMatch(least -> least == solution.cost().of(Objective.PAST));
     }
 
     static List<WalkRecount.Line> lines(List<Walk> walks) {

@@ -10,12 +10,12 @@ import java.util.Objects;
 import java.util.Set;
 import org.drillwright.model.Hands;
 import org.drillwright.plan.roster.BothNew;
+import org.drillwright.plan.roster.ClassPractice;
 import org.drillwright.plan.roster.Hand;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Mode;
-import org.drillwright.plan.roster.Ways;
-import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Extras;
+import org.drillwright.plan.rounds.Objective;
 import org.drillwright.plan.rounds.Solution;
 import org.drillwright.plan.walk.Walked;
 import org.drillwright.wording.Message;
@@ -84,19 +84,19 @@ final class Facts {
     }
 
     private Shortage shortage(String drill, int round) {
-        Ways ways = request.ways();
+        ClassPractice ways = request.ways();
         return new Shortage(
                 drill,
                 fresh(drill),
                 request.students().size() - fresh(drill),
-                with(Ways.of(LeftOver.SOLO).with(BothNew.NEVER), round),
+                with(ClassPractice.of(LeftOver.SOLO).with(BothNew.NEVER), round),
                 helpers(drill),
-                with(Ways.of(LeftOver.THREES).with(BothNew.NEVER), round),
-                with(new Ways(LeftOver.THREES, BothNew.WANTED, ways.eyes(), ways.first()), round));
+                with(ClassPractice.of(LeftOver.THREES).with(BothNew.NEVER), round),
+                with(new ClassPractice(LeftOver.THREES, BothNew.WANTED, ways.eyes(), ways.first()), round));
     }
 
     /** What comes of a choice is seen by making it. */
-    private Extras with(Ways ways, int round) {
+    private Extras with(ClassPractice ways, int round) {
         return Extras.of(ProblemMaker.of(request.with(ways)), round);
     }
 
@@ -202,9 +202,9 @@ final class Facts {
         Map<Set<String>, Integer> met = new LinkedHashMap<>();
         rounds.forEach(round -> round.groups().forEach(group -> meet(group.people(), met)));
         long again = met.values().stream().filter(times -> times > 1).count();
-        long least = solution.bound().of(Aim.REPEATS);
-        if (solution.cost().of(Aim.REPEATS) > 0) {
-            String known = least == 0 ? "unknown" : least == solution.cost().of(Aim.REPEATS) ? "least" : "more";
+        long least = solution.bound().of(Objective.REPEATS);
+        if (solution.cost().of(Objective.REPEATS) > 0) {
+            String known = least == 0 ? "unknown" : least == solution.cost().of(Objective.REPEATS) ? "least" : "more";
             facts.add(Message.counted(Facts.class, "repeats." + known, again));
         }
     }

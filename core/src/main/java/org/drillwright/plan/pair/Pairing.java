@@ -80,7 +80,7 @@ public final class Pairing {
                 walked.solution().method(),
                 Optional.of(Claim.of(request, walked, rounds)),
                 RoundMaker.walks(request, walked),
-                new Changes(request, walked).of(rounds),
+                new Changeovers(request, walked).of(rounds),
                 facts.shortages(),
                 facts.watched(),
                 facts.sentences());

@@ -24,7 +24,7 @@ public record PairingPlan(
         Method method,
         Optional<Verdict> verdict,
         List<Walk> walks,
-        List<Change> changes,
+        List<Changeover> changes,
         List<Shortage> shortages,
         List<Watch> watched,
         List<Message> facts) {
@@ -46,7 +46,7 @@ public record PairingPlan(
                 Method.KEPT,
                 Optional.empty(),
                 walks,
-                Changes.of(rounds, walks),
+                Changeovers.of(rounds, walks),
                 List.of(),
                 List.of(),
                 List.of());

@@ -12,12 +12,12 @@ import org.drillwright.model.Hands;
 import org.drillwright.model.School;
 import org.drillwright.plan.roster.Apart;
 import org.drillwright.plan.roster.ClassBrief;
+import org.drillwright.plan.roster.ClassPractice;
 import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
-import org.drillwright.plan.roster.Ways;
 import org.drillwright.register.History;
 
 /**
@@ -42,7 +42,7 @@ public record PairingRequest(
         List<String> levels,
         Mode mode,
         Movement movement,
-        Ways ways,
+        ClassPractice ways,
         Knowledge knowledge,
         Map<String, Hands> hands,
         List<String> drills,
@@ -170,7 +170,7 @@ public record PairingRequest(
     }
 
     /** The same with other ways of helping those who have no partner. */
-    PairingRequest with(Ways choice) {
+    PairingRequest with(ClassPractice choice) {
         return new PairingRequest(
                 students, soloists, helpers, apart, levels, mode, movement, choice, knowledge, hands, drills, history,
                 played);

@@ -12,7 +12,7 @@ import org.drillwright.model.Hands;
 import org.drillwright.plan.roster.Apart;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Person;
-import org.drillwright.plan.rounds.Aim;
+import org.drillwright.plan.rounds.Objective;
 import org.drillwright.plan.rounds.Problem;
 import org.drillwright.register.Entry;
 
@@ -95,7 +95,7 @@ final class ProblemMaker {
                 past[low][high] += Math.max(1, RECENT - days.indexOf(entry.date()));
             }
         }
-        forEachPair((one, other) -> problem.cost(Aim.PAST, one, other, Math.min(MOST_PAST, past[one][other])));
+        forEachPair((one, other) -> problem.cost(Objective.PAST, one, other, Math.min(MOST_PAST, past[one][other])));
     }
 
     private void turns() {
@@ -103,10 +103,10 @@ final class ProblemMaker {
         for (int at = 0; at < students.size(); at++) {
             int had = Math.min(MOST_TURNS, turns.get(at));
             String name = students.get(at).name();
-            problem.had(Aim.TURNS, at, had + played(name, group -> group.kind() == Group.Kind.HELPED))
-                    .had(Aim.BLANKS, at, played(name, group -> group.kind() == Group.Kind.SOLO))
-                    .had(Aim.THREES, at, played(name, group -> isThird(name, group)))
-                    .had(Aim.WATCHED, at, played(name, group -> isWatched(name, group)));
+            problem.had(Objective.TURNS, at, had + played(name, group -> group.kind() == Group.Kind.HELPED))
+                    .had(Objective.BLANKS, at, played(name, group -> group.kind() == Group.Kind.SOLO))
+                    .had(Objective.THREES, at, played(name, group -> isThird(name, group)))
+                    .had(Objective.WATCHED, at, played(name, group -> isWatched(name, group)));
         }
     }
 
@@ -149,11 +149,11 @@ final class ProblemMaker {
                         skills ? Math.abs(one.skill().getAsInt() - other.skill().getAsInt()) : levels;
                 problem.gap(a, b, Math.min(MOST_GAP, gap));
             } else {
-                problem.cost(Aim.LEVEL, a, b, Math.min(MOST_LEVELS, levels));
+                problem.cost(Objective.LEVEL, a, b, Math.min(MOST_LEVELS, levels));
             }
             if (one.hand().isPresent() && other.hand().isPresent()) {
                 boolean same = one.hand().equals(other.hand());
-                problem.cost(Aim.ASKED, a, b, same ? 1 : 0).cost(Aim.HANDS, a, b, same ? 0 : 1);
+                problem.cost(Objective.ASKED, a, b, same ? 1 : 0).cost(Objective.HANDS, a, b, same ? 0 : 1);
             }
         });
     }

@@ -131,6 +131,6 @@ final class RoundMaker {
         if (walked.at(number).isPresent()) {
             return groups;
         }
-        return before.isEmpty() ? Places.first(groups) : Places.after(before.get(before.size() - 1), groups);
+        return before.isEmpty() ? FloorPlaces.first(groups) : FloorPlaces.after(before.get(before.size() - 1), groups);
     }
 }

@@ -1,8 +1,8 @@
 package org.drillwright.plan.pair;
 
 import java.util.Optional;
-import org.drillwright.plan.rounds.Aim;
-import org.drillwright.plan.rounds.Tally;
+import org.drillwright.plan.rounds.CostVector;
+import org.drillwright.plan.rounds.Objective;
 import org.drillwright.wording.Message;
 
 /**
@@ -14,14 +14,14 @@ import org.drillwright.wording.Message;
  * @param bestLines whether it walks in two lines, and no others in which everybody may meet everybody opposite have fewer
  *     past meetings
  */
-public record Verdict(Tally cost, Tally bound, boolean takesMore, boolean bestLines) {
+public record Verdict(CostVector cost, CostVector bound, boolean takesMore, boolean bestLines) {
 
     public boolean isProvedBest() {
         return !takesMore && cost.compareTo(bound) == 0;
     }
 
     /** The most important aim that isn't proved, if any. */
-    public Optional<Aim> open() {
+    public Optional<Objective> open() {
         return cost.firstDifference(bound);
     }
 
@@ -38,8 +38,8 @@ public record Verdict(Tally cost, Tally bound, boolean takesMore, boolean bestLi
         return open().map(this::missed).orElseGet(() -> Message.of(Verdict.class, "verdict.best"));
     }
 
-    private Message missed(Aim aim) {
-        String known = aim == Aim.REPEATS ? "repeats" : bestLines ? "above.lines" : "above";
+    private Message missed(Objective aim) {
+        String known = aim == Objective.REPEATS ? "repeats" : bestLines ? "above.lines" : "above";
         return Message.of(Verdict.class, "verdict." + known, aim.words(), above());
     }
 }

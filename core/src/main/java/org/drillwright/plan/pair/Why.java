@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.drillwright.plan.rounds.Aim;
+import org.drillwright.plan.rounds.CostVector;
+import org.drillwright.plan.rounds.Objective;
 import org.drillwright.plan.rounds.Solution;
-import org.drillwright.plan.rounds.Tally;
 import org.drillwright.wording.Message;
 
 /** Tells why two meet or don't, by trying the other way. */
@@ -67,7 +67,7 @@ final class Why {
             if (round < 0) {
                 why.add(said("why.worked", number));
             } else {
-                Optional<Tally> otherwise = solution.parted(round, number(one), number(other));
+                Optional<CostVector> otherwise = solution.parted(round, number(one), number(other));
                 why.add(otherwise
                         .map(tally -> compared("part", number, tally))
                         .orElseGet(() -> said("why.needed", number)));
@@ -95,10 +95,10 @@ final class Why {
     }
 
     private Message ifTogether(int one, int other) {
-        Optional<Tally> best = Optional.empty();
+        Optional<CostVector> best = Optional.empty();
         int at = 0;
         for (int round = 0; round < request.open().size(); round++) {
-            Optional<Tally> tried = solution.together(round, one, other);
+            Optional<CostVector> tried = solution.together(round, one, other);
             if (tried.isPresent() && (best.isEmpty() || tried.get().compareTo(best.get()) < 0)) {
                 best = tried;
                 at = round;
@@ -109,8 +109,8 @@ final class Why {
     }
 
     /** @param change what would be otherwise in the round: {@code part} or {@code meet} */
-    private Message compared(String change, int round, Tally tally) {
-        Optional<Aim> aim = tally.firstDifference(solution.cost());
+    private Message compared(String change, int round, CostVector tally) {
+        Optional<Objective> aim = tally.firstDifference(solution.cost());
         if (aim.isEmpty()) {
             return said(change + ".equal", round);
         }

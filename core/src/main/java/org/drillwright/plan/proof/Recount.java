@@ -14,10 +14,10 @@ import java.util.TreeSet;
 import org.drillwright.model.Hands;
 import org.drillwright.plan.roster.Apart;
 import org.drillwright.plan.roster.BothNew;
+import org.drillwright.plan.roster.ClassPractice;
 import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Person;
-import org.drillwright.plan.roster.Ways;
 import org.drillwright.register.Entry;
 import org.drillwright.register.Event;
 import org.drillwright.register.History;
@@ -55,7 +55,7 @@ public final class Recount {
             Mode mode,
             Knowledge knowledge,
             Map<String, Hands> hands,
-            Ways ways,
+            ClassPractice ways,
             History history) {}
 
     /**

@@ -24,9 +24,9 @@ final class Bound {
      * The greatest of several rows, each of which no table can be below: a row counts as a whole, for what is least of one
      * aim may be had only at the price of another.
      */
-    static Tally of(Problem problem, List<Extras> extras) {
+    static CostVector of(Problem problem, List<Extras> extras) {
         Bound bound = new Bound(problem, extras);
-        Tally byRounds = byRounds(problem, extras);
+        CostVector byRounds = byRounds(problem, extras);
         return Overall.of(problem, extras, byRounds, bound::mayBeAlone).stream()
                 .flatMap(overall -> Stream.of(overall, joined(overall, byRounds)))
                 .max(Comparator.naturalOrder())
@@ -38,13 +38,14 @@ final class Bound {
      * What all rounds together say of repeats and turns, and behind it what rounds by themselves say of the rest: with hands
      * as good as in each round by itself, no round's rest is less.
      */
-    private static Tally joined(Tally overall, Tally byRounds) {
-        if (overall.of(Aim.ASKED) != byRounds.of(Aim.ASKED)) {
+    private static CostVector joined(CostVector overall, CostVector byRounds) {
+        if (overall.of(Objective.ASKED) != byRounds.of(Objective.ASKED)) {
             return overall;
         }
-        int rest = Aim.GAP.rank();
-        return new Tally(Stream.concat(
-                        overall.costs().subList(0, rest).stream(), byRounds.costs().subList(rest, Aim.COUNT).stream())
+        int rest = Objective.GAP.rank();
+        return new CostVector(Stream.concat(
+                        overall.costs().subList(0, rest).stream(),
+                        byRounds.costs().subList(rest, Objective.COUNT).stream())
                 .toList());
     }
 
@@ -56,15 +57,15 @@ final class Bound {
      * Repeats: whoever has fewer permitted partners than rounds must repeat. Turns: dealt out as evenly as can be. The
      * rest: each round by itself at its least, as if there were no other.
      */
-    static Tally byRounds(Problem problem, List<Extras> extras) {
+    static CostVector byRounds(Problem problem, List<Extras> extras) {
         Bound bound = new Bound(problem, extras);
-        long[] costs = new long[Aim.COUNT];
-        costs[Aim.REPEATS.rank()] = bound.repeats();
-        for (Aim kind : Aim.TURNS_OF_A_KIND) {
+        long[] costs = new long[Objective.COUNT];
+        costs[Objective.REPEATS.rank()] = bound.repeats();
+        for (Objective kind : Objective.TURNS_OF_A_KIND) {
             costs[kind.rank()] = bound.turns(kind);
         }
         bound.addLasting(costs);
-        return Tally.of(costs);
+        return CostVector.of(costs);
     }
 
     /** Each student's meetings, spread evenly over the permitted partners; turns without one save the dearest. */
@@ -136,8 +137,8 @@ final class Bound {
     }
 
     /** All turns of a kind, dealt out as evenly as can be to those who may have them. */
-    private long turns(Aim kind) {
-        boolean newOnly = kind == Aim.WATCHED || (kind != Aim.TURNS && onlyNovicesAreLeft());
+    private long turns(Objective kind) {
+        boolean newOnly = kind == Objective.WATCHED || (kind != Objective.TURNS && onlyNovicesAreLeft());
         List<Long> had = new ArrayList<>();
         for (int student = 0; student < problem.students(); student++) {
             if (!newOnly || isEverNew(student)) {
@@ -151,7 +152,7 @@ final class Bound {
                         .sum());
     }
 
-    private int count(Aim kind, int round) {
+    private int count(Objective kind, int round) {
         Extras one = extras.get(round);
         return switch (kind) {
             case TURNS -> one.helpers();
@@ -208,16 +209,17 @@ final class Bound {
             alike.merge(firstLike(round), 1, Integer::sum);
         }
         long widest = alike.keySet().stream()
-                .mapToLong(round -> leastOf(round, 0)[Aim.WIDEST.rank()])
+                .mapToLong(round -> leastOf(round, 0)[Objective.WIDEST.rank()])
                 .max()
                 .orElse(0);
         alike.forEach((round, times) -> {
             long[] least = leastOf(round, widest);
-            for (Aim aim : List.of(Aim.ASKED, Aim.GAP, Aim.PAST, Aim.LEVEL, Aim.HANDS)) {
+            for (Objective aim :
+                    List.of(Objective.ASKED, Objective.GAP, Objective.PAST, Objective.LEVEL, Objective.HANDS)) {
                 costs[aim.rank()] += least[aim.rank()] * times;
             }
         });
-        costs[Aim.WIDEST.rank()] = widest;
+        costs[Objective.WIDEST.rank()] = widest;
     }
 
     private int firstLike(int round) {
@@ -230,16 +232,16 @@ final class Bound {
 
     /** A round's least costs; aims that found no room in the weights were not looked at, and count 0. */
     private long[] leastOf(int round, long floor) {
-        Choices choices =
-                Choices.of(problem, round, extras.get(round), this::lasting).relaxed();
-        return choices.leastCosts(floor).orElseGet(() -> new long[Aim.COUNT]);
+        RoundMatching choices = RoundMatching.of(problem, round, extras.get(round), this::lasting)
+                .relaxed();
+        return choices.leastCosts(floor).orElseGet(() -> new long[Objective.COUNT]);
     }
 
     private void lasting(int round, int student, int mate, long[] into) {
         if (problem.isStudent(mate)) {
-            Reckoning.lasting(problem, round, student, mate, into);
+            TableCost.lasting(problem, round, student, mate, into);
         } else if (mate > problem.blank()) {
-            Reckoning.lasting(problem, round, student, problem.joined(mate), into);
+            TableCost.lasting(problem, round, student, problem.joined(mate), into);
         }
     }
 }

@@ -16,14 +16,14 @@ import java.util.stream.IntStream;
 record Completed(Problem problem, List<Extras> least, BitSet open) {
 
     /** All rounds; empty if somebody before a gap may join nobody. */
-    Optional<Table> table(Table given) {
-        Optional<Table> settled = settled(given);
+    Optional<PartnerTable> table(PartnerTable given) {
+        Optional<PartnerTable> settled = settled(given);
         return settled.map(this::filled);
     }
 
     /** The given rounds with those before gaps settled. */
-    Optional<Table> settled(Table given) {
-        Table table = given;
+    Optional<PartnerTable> settled(PartnerTable given) {
+        PartnerTable table = given;
         for (int round = 0; round < problem.rounds(); round++) {
             int gaps = open.get(round) ? 0 : count(table, round, problem.blank());
             Extras need = least.get(round);
@@ -34,8 +34,8 @@ record Completed(Problem problem, List<Extras> least, BitSet open) {
             if (gaps > blanks) {
                 Extras extras = new Extras(helped(table, round), gaps - blanks, need.watched(), blanks);
                 int upTo = round;
-                Reckoning before = Reckoning.of(problem, table, at -> at < upTo && !open.get(at));
-                Optional<int[]> row = Choices.of(problem, round, extras, before::cost)
+                TableCost before = TableCost.of(problem, table, at -> at < upTo && !open.get(at));
+                Optional<int[]> row = RoundMatching.of(problem, round, extras, before::cost)
                         .keeping(table.row(round))
                         .least(0, Optional.empty());
                 if (row.isEmpty()) {
@@ -47,14 +47,14 @@ record Completed(Problem problem, List<Extras> least, BitSet open) {
         return Optional.of(table);
     }
 
-    private Table filled(Table given) {
-        Table table = given;
+    private PartnerTable filled(PartnerTable given) {
+        PartnerTable table = given;
         BitSet found = new BitSet();
         found.set(0, problem.rounds());
         found.andNot(open);
         for (int round = open.nextSetBit(0); round >= 0; round = open.nextSetBit(round + 1)) {
-            Reckoning others = Reckoning.of(problem, table, found::get);
-            int[] row = Choices.of(problem, round, least.get(round), others::cost)
+            TableCost others = TableCost.of(problem, table, found::get);
+            int[] row = RoundMatching.of(problem, round, least.get(round), others::cost)
                     .least(0, Optional.empty())
                     .orElseThrow();
             table = table.with(round, row);
@@ -64,7 +64,7 @@ record Completed(Problem problem, List<Extras> least, BitSet open) {
     }
 
     /** What each round of a table has besides safe pairs. */
-    List<Extras> extras(Table table) {
+    List<Extras> extras(PartnerTable table) {
         List<Extras> extras = new ArrayList<>();
         for (int round = 0; round < problem.rounds(); round++) {
             int at = round;
@@ -77,19 +77,19 @@ record Completed(Problem problem, List<Extras> least, BitSet open) {
         return List.copyOf(extras);
     }
 
-    private int count(Table table, int round, int mate) {
+    private int count(PartnerTable table, int round, int mate) {
         return (int) IntStream.range(0, problem.students())
                 .filter(student -> table.mate(round, student) == mate)
                 .count();
     }
 
-    private int helped(Table table, int round) {
+    private int helped(PartnerTable table, int round) {
         return IntStream.range(problem.students(), problem.blank())
                 .map(helper -> count(table, round, helper))
                 .sum();
     }
 
-    private int watched(Table table, int round) {
+    private int watched(PartnerTable table, int round) {
         int watched = 0;
         for (int student = 0; student < problem.students(); student++) {
             int mate = table.mate(round, student);

@@ -48,11 +48,11 @@ final class Exhaustive {
     private final List<Row> rows = new ArrayList<>();
     private final int[] chosen;
     private long[] least;
-    private Optional<Table> best = Optional.empty();
+    private Optional<PartnerTable> best = Optional.empty();
     private int steps;
     private BigInteger lookedAt = BigInteger.ZERO;
 
-    private Exhaustive(Problem problem, Extras extras, Tally known) {
+    private Exhaustive(Problem problem, Extras extras, CostVector known) {
         this.problem = problem;
         this.extras = extras;
         this.chosen = new int[problem.rounds()];
@@ -68,14 +68,14 @@ final class Exhaustive {
      *
      * @param better a table that costs less than the one known, if there is one
      */
-    record Outcome(Optional<Table> better) {}
+    record Outcome(Optional<PartnerTable> better) {}
 
     /**
      * Looks for a table that costs less than the one known; empty if the class is too large to look through.
      *
      * @param known what the best table so far costs
      */
-    static Optional<Outcome> search(Problem problem, List<Extras> extras, Tally known) {
+    static Optional<Outcome> search(Problem problem, List<Extras> extras, CostVector known) {
         boolean serves = problem.rounds() > 0
                 && problem.isUniform()
                 && extras.stream().distinct().count() == 1;
@@ -178,8 +178,8 @@ final class Exhaustive {
     }
 
     private Row row(int[] mates) {
-        Table alone = Table.empty(problem).with(0, mates);
-        return new Row(alone.row(0), Reckoning.costs(problem, alone, 1));
+        PartnerTable alone = PartnerTable.empty(problem).with(0, mates);
+        return new Row(alone.row(0), TableCost.costs(problem, alone, 1));
     }
 
     private void go(int round, int from) {
@@ -215,11 +215,11 @@ final class Exhaustive {
     }
 
     private long[] costs(int rounds) {
-        return Reckoning.costs(problem, table(rounds), rounds);
+        return TableCost.costs(problem, table(rounds), rounds);
     }
 
-    private Table table(int rounds) {
-        Table table = Table.empty(problem);
+    private PartnerTable table(int rounds) {
+        PartnerTable table = PartnerTable.empty(problem);
         for (int round = 0; round < rounds; round++) {
             table = table.with(round, rows.get(chosen[round]).mates());
         }
@@ -229,7 +229,7 @@ final class Exhaustive {
     /** Whether even rounds that all cost no more than this one, and no repeats, would make it dearer than the best. */
     private boolean isHopeless(int round, Row next) {
         long[] hoped = costs(round);
-        int sums = Aim.WIDEST.rank();
+        int sums = Objective.WIDEST.rank();
         for (int aim = 0; aim < sums; aim++) {
             hoped[aim] += next.costs()[aim] * (problem.rounds() - round);
         }

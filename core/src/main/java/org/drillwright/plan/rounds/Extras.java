@@ -151,7 +151,7 @@ public record Extras(int helpers, int threes, int watched, int blanks) {
             }
             Extras open = new Extras(hope.helpers(), hope.threes(), eyes ? 1 : 0, hope.blanks());
             Optional<SplittableRandom> none = Optional.empty();
-            return Choices.of(problem, round, open, (at, student, mate, into) -> {})
+            return RoundMatching.of(problem, round, open, (at, student, mate, into) -> {})
                     .least(0, none)
                     .filter(row -> watched(row, /* thirds= */ false) <= mostPosts(hope))
                     .map(row ->

@@ -28,9 +28,9 @@ final class Factor {
 
     private final Problem problem;
     private final int helpers;
-    private final Aim turn;
+    private final Objective turn;
     private final List<Candidate> pairs;
-    private final Tally least;
+    private final CostVector least;
 
     /**
      * What came of it.
@@ -38,7 +38,7 @@ final class Factor {
      * @param bound below which no table is
      * @param begun rounds of a table; all of them if a split was found
      */
-    record Outcome(Tally bound, List<int[]> begun) {
+    record Outcome(CostVector bound, List<int[]> begun) {
 
         Outcome {
             begun = List.copyOf(begun);
@@ -46,7 +46,7 @@ final class Factor {
     }
 
     /** @param turn what it is to be with a helper; where thirds stand for helpers, to be one */
-    private Factor(Problem problem, int helpers, Aim turn, List<Candidate> pairs, Tally least) {
+    private Factor(Problem problem, int helpers, Objective turn, List<Candidate> pairs, CostVector least) {
         this.least = least;
         this.turn = turn;
         this.problem = problem;
@@ -60,13 +60,13 @@ final class Factor {
      *
      * @param least another bound
      */
-    static Optional<Outcome> solve(Problem problem, List<Extras> extras, Tally least) {
+    static Optional<Outcome> solve(Problem problem, List<Extras> extras, CostVector least) {
         boolean serves = problem.rounds() > 0 && problem.isUniform() && isOfPairs(problem, extras.get(0));
         if (!serves || problem.students() == 0) {
             return Optional.empty();
         }
         int helpers = extras.get(0).helpers();
-        Factor factor = new Factor(problem, helpers, Aim.TURNS, pairs(problem, helpers, Aim.TURNS), least);
+        Factor factor = new Factor(problem, helpers, Objective.TURNS, pairs(problem, helpers, Objective.TURNS), least);
         return factor.size() <= LARGEST ? factor.solved() : Optional.empty();
     }
 
@@ -74,7 +74,7 @@ final class Factor {
      * Rounds of a class in which some join pairs as thirds, to begin from; nothing is claimed of them. To be a third counts
      * as a partner, as dear as the cheapest; then each joins the pair that is cheapest.
      */
-    static List<int[]> withThirds(Problem problem, List<Extras> extras, Tally least) {
+    static List<int[]> withThirds(Problem problem, List<Extras> extras, CostVector least) {
         boolean serves = problem.rounds() > 0
                 && problem.isUniform()
                 && extras.stream().distinct().count() == 1
@@ -87,7 +87,7 @@ final class Factor {
             return List.of();
         }
         int threes = extras.get(0).threes();
-        Factor factor = new Factor(problem, threes, Aim.THREES, pairs(problem, threes, Aim.THREES), least);
+        Factor factor = new Factor(problem, threes, Objective.THREES, pairs(problem, threes, Objective.THREES), least);
         return factor.size() <= LARGEST
                 ? factor.lightest(Optional.empty())
                         .map(found -> factor.rounds(found.pairs()))
@@ -104,22 +104,22 @@ final class Factor {
      * Pairs of students; and, as all helpers count alike, one vertex for them together, which a student may meet in each
      * round: each time at the price of one turn more.
      */
-    private static List<Candidate> pairs(Problem problem, int helpers, Aim kind) {
-        Reckoning before = new Reckoning(problem);
+    private static List<Candidate> pairs(Problem problem, int helpers, Objective kind) {
+        TableCost before = new TableCost(problem);
         List<Candidate> pairs = new ArrayList<>();
         for (int one = 0; one < problem.students(); one++) {
             for (int other = one + 1; other < problem.students(); other++) {
-                long[] costs = new long[Aim.COUNT];
+                long[] costs = new long[Objective.COUNT];
                 before.cost(0, one, other, costs);
-                costs[Aim.WATCHED.rank()] = 0;
-                if (problem.permits(0, one, other) && costs[Aim.REPEATS.rank()] == 0) {
+                costs[Objective.WATCHED.rank()] = 0;
+                if (problem.permits(0, one, other) && costs[Objective.REPEATS.rank()] == 0) {
                     pairs.add(new Candidate(one, other, other, 0, costs));
                 }
             }
-            if (kind == Aim.THREES ? helpers > 0 : mayBeHelped(problem, helpers, one)) {
-                List<long[]> cheapest = kind == Aim.THREES ? cheapest(problem, one) : List.of();
+            if (kind == Objective.THREES ? helpers > 0 : mayBeHelped(problem, helpers, one)) {
+                List<long[]> cheapest = kind == Objective.THREES ? cheapest(problem, one) : List.of();
                 for (int turn = 0; turn < problem.rounds(); turn++) {
-                    long[] costs = turn < cheapest.size() ? cheapest.get(turn) : new long[Aim.COUNT];
+                    long[] costs = turn < cheapest.size() ? cheapest.get(turn) : new long[Objective.COUNT];
                     costs[kind.rank()] = (long) problem.hadBefore(kind, one) + turn;
                     pairs.add(new Candidate(one, problem.students(), problem.students(), 0, costs));
                 }
@@ -133,8 +133,8 @@ final class Factor {
         return IntStream.range(0, problem.students())
                 .filter(other -> problem.permits(0, one, other))
                 .mapToObj(other -> {
-                    long[] costs = new long[Aim.COUNT];
-                    Reckoning.lasting(problem, 0, one, other, costs);
+                    long[] costs = new long[Objective.COUNT];
+                    TableCost.lasting(problem, 0, one, other, costs);
                     return costs;
                 })
                 .sorted(Arrays::compare)
@@ -163,7 +163,7 @@ final class Factor {
 
     private Factor within(long gap) {
         List<Candidate> narrow = pairs.stream()
-                .filter(pair -> pair.costs()[Aim.WIDEST.rank()] <= gap)
+                .filter(pair -> pair.costs()[Objective.WIDEST.rank()] <= gap)
                 .toList();
         return new Factor(problem, helpers, turn, narrow, least);
     }
@@ -186,8 +186,8 @@ final class Factor {
     /** Leaves out wide pairs as long as everything more important than the largest gap stays as it is. */
     private Factor narrowed(long[] costs) {
         long[] gaps = pairs.stream()
-                .mapToLong(pair -> pair.costs()[Aim.WIDEST.rank()])
-                .filter(gap -> gap <= costs[Aim.WIDEST.rank()])
+                .mapToLong(pair -> pair.costs()[Objective.WIDEST.rank()])
+                .filter(gap -> gap <= costs[Objective.WIDEST.rank()])
                 .sorted()
                 .distinct()
                 .toArray();
@@ -210,16 +210,16 @@ final class Factor {
     }
 
     private static boolean asGood(List<Candidate> found, long[] costs) {
-        int end = Aim.WIDEST.rank();
+        int end = Objective.WIDEST.rank();
         return Arrays.compare(costs(found), 0, end, costs, 0, end) <= 0;
     }
 
     private static long[] costs(List<Candidate> chosen) {
-        long[] sum = new long[Aim.COUNT];
+        long[] sum = new long[Objective.COUNT];
         for (Candidate pair : chosen) {
-            for (int aim = 0; aim < Aim.COUNT; aim++) {
+            for (int aim = 0; aim < Objective.COUNT; aim++) {
                 long cost = pair.costs()[aim];
-                sum[aim] = aim == Aim.WIDEST.rank() ? Math.max(sum[aim], cost) : sum[aim] + cost;
+                sum[aim] = aim == Objective.WIDEST.rank() ? Math.max(sum[aim], cost) : sum[aim] + cost;
             }
         }
         return sum;
@@ -229,27 +229,28 @@ final class Factor {
      * Hands go before repeats, and here nobody meets twice: so it is a bound only where hands are as good as they can be.
      * Aims that found no room in the weights, or stand behind a largest gap not brought down, have no bound but 0.
      */
-    private Tally bound(Lightest chosen) {
+    private CostVector bound(Lightest chosen) {
         long[] costs = costs(chosen.pairs());
-        if (costs[Aim.ASKED.rank()] > least.of(Aim.ASKED)) {
+        if (costs[Objective.ASKED.rank()] > least.of(Objective.ASKED)) {
             return least;
         }
-        int known = Math.min(chosen.known(), Aim.COUNT);
-        boolean narrow = size() <= SMALL || costs[Aim.WIDEST.rank()] == 0;
-        costs[Aim.WATCHED.rank()] = least.of(Aim.WATCHED);
-        Arrays.fill(costs, narrow ? known : Math.min(known, Aim.WIDEST.rank()), Aim.COUNT, 0);
-        return Tally.of(costs);
+        int known = Math.min(chosen.known(), Objective.COUNT);
+        boolean narrow = size() <= SMALL || costs[Objective.WIDEST.rank()] == 0;
+        costs[Objective.WATCHED.rank()] = least.of(Objective.WATCHED);
+        Arrays.fill(costs, narrow ? known : Math.min(known, Objective.WIDEST.rank()), Objective.COUNT, 0);
+        return CostVector.of(costs);
     }
 
     private Optional<Lightest> lightest(Optional<SplittableRandom> chance) {
         List<CostedEdge> edges = new ArrayList<>();
         for (Candidate pair : pairs) {
-            long[] costs = Arrays.copyOf(pair.costs(), Aim.COUNT + 1);
-            costs[Aim.WIDEST.rank()] = 0;
-            costs[Aim.COUNT] = chance.map(one -> (long) one.nextInt(CHANCE)).orElse(0L);
+            long[] costs = Arrays.copyOf(pair.costs(), Objective.COUNT + 1);
+            costs[Objective.WIDEST.rank()] = 0;
+            costs[Objective.COUNT] =
+                    chance.map(one -> (long) one.nextInt(CHANCE)).orElse(0L);
             edges.add(new CostedEdge(pair.one(), pair.other(), costs));
         }
-        long[] many = new long[Aim.COUNT + 1];
+        long[] many = new long[Objective.COUNT + 1];
         Arrays.fill(many, (long) (problem.students() + helpers) / 2 * problem.rounds());
         return RegularFactor.cheapest(degrees(), edges, many)
                 .map(found ->
@@ -285,7 +286,7 @@ final class Factor {
 
     /** Where all helpers are at work, each is one of the copies; else which of them is found afterwards. */
     private boolean mayTake(int student, int copy) {
-        return turn == Aim.THREES
+        return turn == Objective.THREES
                 || helpers < problem.helpers()
                 || problem.permits(0, student, problem.students() + copy);
     }
@@ -295,7 +296,8 @@ final class Factor {
         int[] times = new int[problem.helpers()];
         for (int[] round : rounds) {
             int[] row = Arrays.copyOf(round, problem.students());
-            boolean whole = turn == Aim.THREES ? join(row, rows) : helpers == problem.helpers() || name(row, times);
+            boolean whole =
+                    turn == Objective.THREES ? join(row, rows) : helpers == problem.helpers() || name(row, times);
             if (whole) {
                 rows.add(row);
             }
@@ -305,11 +307,11 @@ final class Factor {
 
     /** Lets those who have no partner in a round join the pairs that are cheapest beside the rounds before; whether all can. */
     private boolean join(int[] row, List<int[]> before) {
-        Table table = Table.empty(problem);
+        PartnerTable table = PartnerTable.empty(problem);
         for (int round = 0; round < before.size(); round++) {
             table = table.with(round, before.get(round));
         }
-        Reckoning others = Reckoning.without(problem, table, -1, before.size());
+        TableCost others = TableCost.without(problem, table, -1, before.size());
         Arrays.setAll(row, student -> problem.isStudent(row[student]) ? row[student] : problem.blank());
         for (int third = 0; third < row.length; third++) {
             if (row[third] == problem.blank()) {
@@ -336,8 +338,8 @@ final class Factor {
                 && !problem.areApart(third, partner);
     }
 
-    private long[] cost(Reckoning others, int third, int middle) {
-        long[] costs = new long[Aim.COUNT];
+    private long[] cost(TableCost others, int third, int middle) {
+        long[] costs = new long[Objective.COUNT];
         others.cost(0, third, problem.third(middle), costs);
         return costs;
     }

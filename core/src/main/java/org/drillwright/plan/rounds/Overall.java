@@ -25,8 +25,15 @@ final class Overall {
     private static final int SMALL = 20_000;
 
     /** Aims that arcs have a cost of; the others are known from elsewhere. */
-    private static final List<Aim> SENT =
-            List.of(Aim.ASKED, Aim.REPEATS, Aim.TURNS, Aim.BLANKS, Aim.GAP, Aim.PAST, Aim.LEVEL, Aim.HANDS);
+    private static final List<Objective> SENT = List.of(
+            Objective.ASKED,
+            Objective.REPEATS,
+            Objective.TURNS,
+            Objective.BLANKS,
+            Objective.GAP,
+            Objective.PAST,
+            Objective.LEVEL,
+            Objective.HANDS);
 
     private final Problem problem;
     private final List<Extras> extras;
@@ -42,9 +49,9 @@ final class Overall {
         private final int to;
         private final int most;
         private final long[] costs;
-        private final Optional<Aim> growing;
+        private final Optional<Objective> growing;
 
-        Arc(int from, int to, int most, long[] costs, Optional<Aim> growing) {
+        Arc(int from, int to, int most, long[] costs, Optional<Objective> growing) {
             this.from = from;
             this.to = to;
             this.most = most;
@@ -64,21 +71,21 @@ final class Overall {
             return most;
         }
 
-        long step(Aim aim) {
+        long step(Objective aim) {
             return growing.filter(aim::equals).isPresent() ? 1 : 0;
         }
 
-        long first(Aim aim) {
+        long first(Objective aim) {
             return costs[aim.rank()];
         }
 
         /** What so many cost of an aim. */
-        long sum(Aim aim, long units) {
+        long sum(Objective aim, long units) {
             return units * first(aim) + step(aim) * units * (units - 1) / 2;
         }
 
         /** What the dearest one costs of it. */
-        long dearest(Aim aim) {
+        long dearest(Objective aim) {
             return first(aim) + step(aim) * Math.max(0, most - 1);
         }
     }
@@ -96,11 +103,11 @@ final class Overall {
             this.widest = widest;
         }
 
-        boolean isKnown(Aim aim) {
+        boolean isKnown(Objective aim) {
             return SENT.contains(aim) && SENT.indexOf(aim) < known;
         }
 
-        long twice(Aim aim) {
+        long twice(Objective aim) {
             return twice[aim.rank()];
         }
 
@@ -123,7 +130,7 @@ final class Overall {
      * @param least another such row, whose numbers of turns are what no table can be below in any case
      * @param mayBeAlone who may have a turn alone
      */
-    static Optional<Tally> of(Problem problem, List<Extras> extras, Tally least, IntPredicate mayBeAlone) {
+    static Optional<CostVector> of(Problem problem, List<Extras> extras, CostVector least, IntPredicate mayBeAlone) {
         if (problem.rounds() == 0 || problem.students() == 0) {
             return Optional.empty();
         }
@@ -148,22 +155,22 @@ final class Overall {
             int student = one;
             both(source(), one, rounds);
             both(middles, one, rounds(round -> extras.get(round).threes() > 0 && mayBeMiddle(round, student)));
-            long[] turns = new long[Aim.COUNT];
-            turns[Aim.TURNS.rank()] = problem.hadBefore(Aim.TURNS, one);
+            long[] turns = new long[Objective.COUNT];
+            turns[Objective.TURNS.rank()] = problem.hadBefore(Objective.TURNS, one);
             both(
                     helpers,
                     one,
                     rounds(round -> extras.get(round).helpers() > 0 && mayBeHelped(round, student)),
                     turns,
-                    Aim.TURNS);
-            long[] without = new long[Aim.COUNT];
-            without[Aim.BLANKS.rank()] = problem.hadBefore(Aim.BLANKS, one);
+                    Objective.TURNS);
+            long[] without = new long[Objective.COUNT];
+            without[Objective.BLANKS.rank()] = problem.hadBefore(Objective.BLANKS, one);
             both(
                     blanks,
                     one,
                     mayBeAlone.test(one) ? rounds(round -> extras.get(round).blanks() > 0) : 0,
                     without,
-                    Aim.BLANKS);
+                    Objective.BLANKS);
             for (int other = 0; other < students; other++) {
                 int mate = other;
                 add(
@@ -171,7 +178,7 @@ final class Overall {
                         receiving(other),
                         rounds(round -> problem.permits(round, student, mate)),
                         costs(one, other),
-                        Optional.of(Aim.REPEATS));
+                        Optional.of(Objective.REPEATS));
             }
         }
     }
@@ -190,16 +197,16 @@ final class Overall {
     }
 
     private void both(int from, int to, int most) {
-        add(from, to, most, new long[Aim.COUNT], Optional.empty());
-        add(receiving(to), receiving(from), most, new long[Aim.COUNT], Optional.empty());
+        add(from, to, most, new long[Objective.COUNT], Optional.empty());
+        add(receiving(to), receiving(from), most, new long[Objective.COUNT], Optional.empty());
     }
 
-    private void both(int pool, int student, int most, long[] costs, Aim growing) {
+    private void both(int pool, int student, int most, long[] costs, Objective growing) {
         add(pool, receiving(student), most, costs, Optional.of(growing));
         add(student, receiving(pool), most, costs, Optional.of(growing));
     }
 
-    private void add(int from, int to, int most, long[] costs, Optional<Aim> growing) {
+    private void add(int from, int to, int most, long[] costs, Optional<Objective> growing) {
         if (most > 0) {
             arcs.add(new Arc(from, to, most, costs, growing));
         }
@@ -219,11 +226,13 @@ final class Overall {
 
     /** Hands count in that aim to which all rounds count them. */
     private long[] costs(int one, int other) {
-        long[] costs = new long[Aim.COUNT];
-        costs[Aim.REPEATS.rank()] = problem.metBefore(one, other);
+        long[] costs = new long[Objective.COUNT];
+        costs[Objective.REPEATS.rank()] = problem.metBefore(one, other);
         int asking = rounds(problem::isAsking);
-        for (Aim aim : List.of(Aim.ASKED, Aim.GAP, Aim.WIDEST, Aim.PAST, Aim.LEVEL, Aim.HANDS)) {
-            boolean counts = aim == Aim.ASKED ? asking == problem.rounds() : aim != Aim.HANDS || asking == 0;
+        for (Objective aim : List.of(
+                Objective.ASKED, Objective.GAP, Objective.WIDEST, Objective.PAST, Objective.LEVEL, Objective.HANDS)) {
+            boolean counts =
+                    aim == Objective.ASKED ? asking == problem.rounds() : aim != Objective.HANDS || asking == 0;
             costs[aim.rank()] = counts ? problem.cost(aim, one, other) : 0;
         }
         return costs;
@@ -232,7 +241,7 @@ final class Overall {
     /** The least flow over pairs that don't differ by more than a gap. */
     private Optional<Least> least(long gap) {
         List<Arc> narrow =
-                arcs.stream().filter(arc -> arc.first(Aim.WIDEST) <= gap).toList();
+                arcs.stream().filter(arc -> arc.first(Objective.WIDEST) <= gap).toList();
         long[] factors = factors(narrow);
         List<FlowProof.Way> ways = narrow.stream()
                 .map(arc -> new FlowProof.Way(
@@ -243,14 +252,14 @@ final class Overall {
                         folded(factors, arc, /* steps= */ true)))
                 .toList();
         return LeastFlow.of(sink() + 1, source(), sink(), wanted, ways).map(units -> {
-            long[] twice = new long[Aim.COUNT];
+            long[] twice = new long[Objective.COUNT];
             for (int at = 0; at < units.length; at++) {
-                for (Aim aim : SENT) {
+                for (Objective aim : SENT) {
                     twice[aim.rank()] += narrow.get(at).sum(aim, units[at]);
                 }
                 if (units[at] > 0) {
-                    twice[Aim.WIDEST.rank()] =
-                            Math.max(twice[Aim.WIDEST.rank()], narrow.get(at).first(Aim.WIDEST));
+                    twice[Objective.WIDEST.rank()] = Math.max(
+                            twice[Objective.WIDEST.rank()], narrow.get(at).first(Objective.WIDEST));
                 }
             }
             return new Least(twice, factors.length, 0);
@@ -286,7 +295,7 @@ final class Overall {
     private static long folded(long[] factors, Arc arc, boolean steps) {
         long sum = 0;
         for (int level = 0; level < factors.length; level++) {
-            Aim aim = SENT.get(level);
+            Objective aim = SENT.get(level);
             sum += factors[level] * (steps ? arc.step(aim) : arc.first(aim));
         }
         return sum;
@@ -294,14 +303,14 @@ final class Overall {
 
     /** Leaves out wide pairs as long as all that is more important stays as it is. */
     private Least narrowed(Least found) {
-        long widest = found.twice(Aim.WIDEST);
+        long widest = found.twice(Objective.WIDEST);
         if (students * students * problem.rounds() > SMALL
-                || !found.isKnown(Aim.GAP)
-                || found.twice(Aim.GAP) % 2 != 0) {
-            return widest == 0 ? found : new Least(found.twice, Math.min(found.known, SENT.indexOf(Aim.PAST)), 0);
+                || !found.isKnown(Objective.GAP)
+                || found.twice(Objective.GAP) % 2 != 0) {
+            return widest == 0 ? found : new Least(found.twice, Math.min(found.known, SENT.indexOf(Objective.PAST)), 0);
         }
         long[] gaps = arcs.stream()
-                .mapToLong(arc -> arc.first(Aim.WIDEST))
+                .mapToLong(arc -> arc.first(Objective.WIDEST))
                 .filter(gap -> gap <= widest)
                 .sorted()
                 .distinct()
@@ -312,8 +321,9 @@ final class Overall {
         while (low < high) {
             int middle = (low + high) >>> 1;
             Optional<Least> narrower = least(gaps[middle])
-                    .filter(other -> other.isKnown(Aim.GAP)
-                            && Arrays.equals(other.twice, 0, Aim.WIDEST.rank(), found.twice, 0, Aim.WIDEST.rank()));
+                    .filter(other -> other.isKnown(Objective.GAP)
+                            && Arrays.equals(
+                                    other.twice, 0, Objective.WIDEST.rank(), found.twice, 0, Objective.WIDEST.rank()));
             if (narrower.isPresent()) {
                 best = narrower.get();
                 high = middle;
@@ -325,14 +335,14 @@ final class Overall {
     }
 
     /** What is known, aim by aim; of turns, what holds in any case. */
-    private Tally row(Least found, Tally least) {
-        long[] row = new long[Aim.COUNT];
+    private CostVector row(Least found, CostVector least) {
+        long[] row = new long[Objective.COUNT];
         boolean going = true;
-        for (Aim aim : Aim.values()) {
-            boolean asked = aim == Aim.ASKED && rounds(problem::isAsking) < problem.rounds();
-            if (asked || (Aim.TURNS_OF_A_KIND.contains(aim) && !(going && found.isKnown(aim)))) {
+        for (Objective aim : Objective.values()) {
+            boolean asked = aim == Objective.ASKED && rounds(problem::isAsking) < problem.rounds();
+            if (asked || (Objective.TURNS_OF_A_KIND.contains(aim) && !(going && found.isKnown(aim)))) {
                 row[aim.rank()] = least.of(aim);
-            } else if (aim == Aim.WIDEST) {
+            } else if (aim == Objective.WIDEST) {
                 row[aim.rank()] = going ? found.widest() : 0;
             } else if (going && found.isKnown(aim)) {
                 row[aim.rank()] = (found.twice(aim) + 1) / 2;
@@ -341,6 +351,6 @@ final class Overall {
                 going = false;
             }
         }
-        return Tally.of(row);
+        return CostVector.of(row);
     }
 }

@@ -33,8 +33,8 @@ public final class Problem {
         this.novices = List.copyOf(novices);
         this.apart = new boolean[students + helpers][students + helpers];
         this.met = new int[students][students];
-        this.had = new int[Aim.COUNT][students];
-        this.costs = new long[Aim.COUNT][students][students];
+        this.had = new int[Objective.COUNT][students];
+        this.costs = new long[Objective.COUNT][students][students];
     }
 
     /**
@@ -59,15 +59,15 @@ public final class Problem {
     }
 
     /** What a pair costs each time it works together; a cost of gaps is also how wide the pair is. */
-    public Problem cost(Aim aim, int one, int other, int cost) {
+    public Problem cost(Objective aim, int one, int other, int cost) {
         costs[aim.rank()][one][other] = cost;
         costs[aim.rank()][other][one] = cost;
-        return aim == Aim.GAP ? cost(Aim.WIDEST, one, other, cost) : this;
+        return aim == Objective.GAP ? cost(Objective.WIDEST, one, other, cost) : this;
     }
 
     /** How far two are apart in skill; its square is what it costs, so that one wide pair costs more than two narrow ones. */
     public Problem gap(int one, int other, int gap) {
-        return cost(Aim.GAP, one, other, gap * gap).cost(Aim.WIDEST, one, other, gap);
+        return cost(Objective.GAP, one, other, gap * gap).cost(Objective.WIDEST, one, other, gap);
     }
 
     /** Says of a round that its drill asks for left against right. */
@@ -84,7 +84,7 @@ public final class Problem {
     }
 
     /** Turns of a kind that a student has had, beyond those of whoever had fewest. */
-    public Problem had(Aim kind, int student, int turns) {
+    public Problem had(Objective kind, int student, int turns) {
         had[kind.rank()][student] = turns;
         return this;
     }
@@ -203,7 +203,7 @@ public final class Problem {
     }
 
     /** What a pair costs each time it works together. */
-    public long cost(Aim aim, int one, int other) {
+    public long cost(Objective aim, int one, int other) {
         return costs[aim.rank()][one][other];
     }
 
@@ -218,7 +218,7 @@ public final class Problem {
     }
 
     /** Turns of a kind that a student has had, beyond those of whoever had fewest. */
-    public int hadBefore(Aim kind, int student) {
+    public int hadBefore(Objective kind, int student) {
         return had[kind.rank()][student];
     }
 }

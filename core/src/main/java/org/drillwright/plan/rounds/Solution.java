@@ -12,7 +12,8 @@ import java.util.stream.Stream;
  * @param cost what the table costs
  * @param bound what no table can be below
  */
-public record Solution(Problem problem, Table table, Method method, List<Extras> extras, Tally cost, Tally bound) {
+public record Solution(
+        Problem problem, PartnerTable table, Method method, List<Extras> extras, CostVector cost, CostVector bound) {
 
     public Solution {
         extras = List.copyOf(extras);
@@ -22,24 +23,24 @@ public record Solution(Problem problem, Table table, Method method, List<Extras>
     }
 
     /** The least cost if two worked together in a round and the other rounds stayed; empty if they can't. */
-    public Optional<Tally> together(int round, int one, int other) {
-        Choices all = choices(round);
+    public Optional<CostVector> together(int round, int one, int other) {
+        RoundMatching all = choices(round);
         return Stream.of(all.forcing(one, other), all.joining(one, other), all.joining(other, one))
                 .flatMap(choices -> changed(round, choices).stream())
                 .min(Comparator.naturalOrder());
     }
 
     /** The least cost if two did not work together in a round and the other rounds stayed; empty if they must. */
-    public Optional<Tally> parted(int round, int one, int other) {
+    public Optional<CostVector> parted(int round, int one, int other) {
         return changed(round, choices(round).parting(one, other));
     }
 
-    private Choices choices(int round) {
-        Reckoning others = Reckoning.without(problem, table, round, problem.rounds());
-        return Choices.of(problem, round, extras.get(round), others::cost);
+    private RoundMatching choices(int round) {
+        TableCost others = TableCost.without(problem, table, round, problem.rounds());
+        return RoundMatching.of(problem, round, extras.get(round), others::cost);
     }
 
-    private Optional<Tally> changed(int round, Choices choices) {
-        return choices.least(0, Optional.empty()).map(row -> Reckoning.tally(problem, table.with(round, row)));
+    private Optional<CostVector> changed(int round, RoundMatching choices) {
+        return choices.least(0, Optional.empty()).map(row -> TableCost.tally(problem, table.with(round, row)));
     }
 }

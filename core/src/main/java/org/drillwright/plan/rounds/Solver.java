@@ -33,19 +33,21 @@ public final class Solver {
             Problem problem, List<Extras> least, int[][] given, BitSet open, Method method) {
         Completed completed = new Completed(problem, least, open);
         return completed
-                .table(new Table(given))
+                .table(new PartnerTable(given))
                 .map(table -> new Solver(problem, completed.extras(table)).judged(table, method));
     }
 
     /** Whether everybody before a gap may join a pair, or be alone. */
     public static boolean isSettled(Problem problem, List<Extras> least, int[][] given, BitSet open) {
-        return new Completed(problem, least, open).settled(new Table(given)).isPresent();
+        return new Completed(problem, least, open)
+                .settled(new PartnerTable(given))
+                .isPresent();
     }
 
-    private Solution judged(Table table, Method method) {
-        Tally least = Bound.of(problem, extras);
-        Tally cost = Reckoning.tally(problem, table);
-        Tally bound = cost.compareTo(least) <= 0
+    private Solution judged(PartnerTable table, Method method) {
+        CostVector least = Bound.of(problem, extras);
+        CostVector cost = TableCost.tally(problem, table);
+        CostVector bound = cost.compareTo(least) <= 0
                 ? least
                 : Factor.solve(problem, extras, least)
                         .map(outcome -> greater(outcome.bound(), least))
@@ -54,16 +56,16 @@ public final class Solver {
     }
 
     private Solution free() {
-        Tally least = Bound.of(problem, extras);
+        CostVector least = Bound.of(problem, extras);
         Optional<Factor.Outcome> outcome = Factor.solve(problem, extras, least);
-        Tally bound = outcome.map(found -> greater(found.bound(), least)).orElse(least);
+        CostVector bound = outcome.map(found -> greater(found.bound(), least)).orElse(least);
         Stepwise stepwise = new Stepwise(problem, extras, bound);
         List<int[]> begun =
                 outcome.map(Factor.Outcome::begun).orElseGet(() -> Factor.withThirds(problem, extras, bound));
         boolean split = outcome.isPresent() && !begun.isEmpty() && begun.size() == problem.rounds();
-        Table table = split ? stepwise.continued(begun) : stepwise.best(begun);
+        PartnerTable table = split ? stepwise.continued(begun) : stepwise.best(begun);
         Method method = split ? Method.FACTOR : Method.STEPWISE;
-        Tally cost = Reckoning.tally(problem, table);
+        CostVector cost = TableCost.tally(problem, table);
         if (cost.compareTo(bound) > 0) {
             return searched(table, method, bound);
         }
@@ -71,12 +73,12 @@ public final class Solver {
     }
 
     /** A small class is looked through to the end; then whatever is found costs as little as can be. */
-    private Solution searched(Table table, Method method, Tally bound) {
-        Tally known = Reckoning.tally(problem, table);
+    private Solution searched(PartnerTable table, Method method, CostVector bound) {
+        CostVector known = TableCost.tally(problem, table);
         Optional<Exhaustive.Outcome> outcome = Exhaustive.search(problem, extras, known);
-        Optional<Table> better = outcome.flatMap(Exhaustive.Outcome::better);
-        Table best = better.orElse(table);
-        Tally cost = Reckoning.tally(problem, best);
+        Optional<PartnerTable> better = outcome.flatMap(Exhaustive.Outcome::better);
+        PartnerTable best = better.orElse(table);
+        CostVector cost = TableCost.tally(problem, best);
         return new Solution(
                 problem,
                 best,
@@ -86,7 +88,7 @@ public final class Solver {
                 outcome.isPresent() ? cost : bound);
     }
 
-    private static Tally greater(Tally one, Tally other) {
+    private static CostVector greater(CostVector one, CostVector other) {
         return Collections.max(List.of(one, other));
     }
 }

@@ -14,10 +14,10 @@ final class Stepwise {
 
     private final Problem problem;
     private final List<Extras> extras;
-    private final Tally bound;
+    private final CostVector bound;
     private final Effort effort;
 
-    Stepwise(Problem problem, List<Extras> extras, Tally bound) {
+    Stepwise(Problem problem, List<Extras> extras, CostVector bound) {
         this.problem = problem;
         this.extras = extras;
         this.bound = bound;
@@ -29,54 +29,54 @@ final class Stepwise {
      *
      * @param begun rounds of the first of them
      */
-    Table best(List<int[]> begun) {
-        Table best = continued(begun);
+    PartnerTable best(List<int[]> begun) {
+        PartnerTable best = continued(begun);
         for (int seed = 1; effort.allowsBeginningAfter(seed) && tally(best).compareTo(bound) > 0; seed++) {
             Optional<SplittableRandom> chance =
                     seed == 1 && !begun.isEmpty() ? Optional.empty() : Optional.of(new SplittableRandom(seed));
-            Table other = improved(built(List.of(), chance));
+            PartnerTable other = improved(built(List.of(), chance));
             best = Collections.min(List.of(best, other), Comparator.comparing(this::tally));
         }
         return best;
     }
 
-    private Tally tally(Table table) {
-        return Reckoning.tally(problem, table);
+    private CostVector tally(PartnerTable table) {
+        return TableCost.tally(problem, table);
     }
 
     /** Goes on from rounds that are begun; all rounds are found anew if that helps. */
-    Table continued(List<int[]> begun) {
+    PartnerTable continued(List<int[]> begun) {
         return improved(built(begun, Optional.empty()));
     }
 
-    private Table built(List<int[]> begun, Optional<SplittableRandom> chance) {
-        Table table = Table.empty(problem);
+    private PartnerTable built(List<int[]> begun, Optional<SplittableRandom> chance) {
+        PartnerTable table = PartnerTable.empty(problem);
         for (int round = 0; round < begun.size(); round++) {
             table = table.with(round, begun.get(round));
         }
         for (int round = begun.size(); round < problem.rounds(); round++) {
-            Reckoning before = Reckoning.without(problem, table, -1, round);
-            table = table.with(round, row(round, before, bound.of(Aim.WIDEST), chance));
+            TableCost before = TableCost.without(problem, table, -1, round);
+            table = table.with(round, row(round, before, bound.of(Objective.WIDEST), chance));
         }
         return table;
     }
 
-    private int[] row(int round, Reckoning others, long floor, Optional<SplittableRandom> chance) {
-        return Choices.of(problem, round, extras.get(round), others::cost)
+    private int[] row(int round, TableCost others, long floor, Optional<SplittableRandom> chance) {
+        return RoundMatching.of(problem, round, extras.get(round), others::cost)
                 .least(floor, chance)
                 .orElseThrow(() -> new IllegalStateException("round " + round + " has no matching"));
     }
 
     /** Finds each round anew, the others fixed; keeps what isn't worse; stops after passes that helped nothing. */
-    Table improved(Table table) {
+    PartnerTable improved(PartnerTable table) {
         SplittableRandom chance = new SplittableRandom(problem.students());
-        Table best = table;
-        Tally least = tally(best);
+        PartnerTable best = table;
+        CostVector least = tally(best);
         for (int pass = 0, stalled = 0; effort.allowsPassAfter(pass, stalled) && least.compareTo(bound) > 0; pass++) {
-            Tally before = least;
+            CostVector before = least;
             for (int round = 0; round < problem.rounds(); round++) {
-                Table tried = anew(best, round, pass == 0 ? Optional.empty() : Optional.of(chance));
-                Tally tally = tally(tried);
+                PartnerTable tried = anew(best, round, pass == 0 ? Optional.empty() : Optional.of(chance));
+                CostVector tally = tally(tried);
                 if (tally.compareTo(least) <= 0) {
                     best = tried;
                     least = tally;
@@ -87,17 +87,19 @@ final class Stepwise {
         return best;
     }
 
-    private Table anew(Table table, int round, Optional<SplittableRandom> chance) {
-        Reckoning others = Reckoning.without(problem, table, round, problem.rounds());
+    private PartnerTable anew(PartnerTable table, int round, Optional<SplittableRandom> chance) {
+        TableCost others = TableCost.without(problem, table, round, problem.rounds());
         return table.with(round, row(round, others, widestBut(table, round), chance));
     }
 
-    private long widestBut(Table table, int skipped) {
+    private long widestBut(PartnerTable table, int skipped) {
         long widest = 0;
         for (int round = 0; round < problem.rounds(); round++) {
             for (int student = 0; round != skipped && student < problem.students(); student++) {
                 int mate = partner(table.mate(round, student));
-                widest = problem.isStudent(mate) ? Math.max(widest, problem.cost(Aim.WIDEST, student, mate)) : widest;
+                widest = problem.isStudent(mate)
+                        ? Math.max(widest, problem.cost(Objective.WIDEST, student, mate))
+                        : widest;
             }
         }
         return widest;

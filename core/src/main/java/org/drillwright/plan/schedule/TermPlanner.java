@@ -14,9 +14,9 @@ import org.drillwright.plan.attendance.Attendance;
 import org.drillwright.plan.attendance.DrillDays;
 import org.drillwright.plan.course.Asked;
 import org.drillwright.plan.course.Cells;
+import org.drillwright.plan.course.ComingClass;
 import org.drillwright.plan.course.Course;
 import org.drillwright.plan.course.CoursePlan;
-import org.drillwright.plan.course.Meeting;
 import org.drillwright.plan.course.Planner;
 import org.drillwright.plan.published.GroupCells;
 import org.drillwright.plan.published.PublishedClass;
@@ -128,7 +128,7 @@ public final class TermPlanner {
     }
 
     private Course course(GroupState state, int over, List<TermDay> open, Optional<PublishedTerm> published) {
-        List<Meeting> meetings = IntStream.range(0, open.size())
+        List<ComingClass> meetings = IntStream.range(0, open.size())
                 .mapToObj(at -> meeting(state, over + at, open.get(at)))
                 .toList();
         List<Cells> cells = published
@@ -149,11 +149,11 @@ public final class TermPlanner {
                 List.of());
     }
 
-    private Meeting meeting(GroupState state, int number, TermDay day) {
+    private ComingClass meeting(GroupState state, int number, TermDay day) {
         List<Double> chances = state.group().people().stream()
                 .map(person -> isAway(person, day) ? 0 : state.attendance().chance(person, day.date()))
                 .toList();
-        return new Meeting(
+        return new ComingClass(
                 number,
                 day.date(),
                 (int) Math.max(0, day.length().minus(frame).toMinutes()),
@@ -211,7 +211,7 @@ public final class TermPlanner {
     /** Planned; and once more if too many lack in the next class what is needed soon. */
     private static CoursePlan planned(Course course) {
         CoursePlan plan = Planner.plan(course);
-        Meeting next = course.meetings().get(0);
+        ComingClass next = course.meetings().get(0);
         List<Integer> lacked = IntStream.range(0, course.drills().size())
                 .filter(drill -> course.drills().get(drill).isIntroduced())
                 .filter(drill -> !plan.cells().get(0).works(drill))
@@ -229,7 +229,7 @@ public final class TermPlanner {
                 .anyMatch(other -> plan.course().drills().get(other).needs().contains(drill));
     }
 
-    private static double lacking(Meeting meeting, Asked asked) {
+    private static double lacking(ComingClass meeting, Asked asked) {
         return IntStream.range(0, meeting.chances().size())
                 .filter(person -> asked.done().get(person) == 0)
                 .mapToDouble(meeting.chances()::get)

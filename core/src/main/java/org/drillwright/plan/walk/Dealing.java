@@ -100,7 +100,7 @@ final class Dealing {
      *
      * @param moved who moved before, and moves again if that can be
      */
-    Optional<Lines> lines(BitSet moved) {
+    Optional<LinePosts> lines(BitSet moved) {
         for (int walkers = problem.students() / 2; walkers >= 0 && !isMixed() && isFilled(walkers); walkers--) {
             int wanted = Math.min(helpers, problem.students() - 2 * walkers);
             for (BitSet helping : helping(wanted)) {
@@ -208,14 +208,14 @@ final class Dealing {
         return all;
     }
 
-    private Lines lines(BitSet moves, BitSet helping) {
+    private LinePosts lines(BitSet moves, BitSet helping) {
         BitSet fresh = novices();
         List<Integer> stays = IntStream.range(0, problem.students())
                 .filter(student -> !moves.get(student))
                 .boxed()
                 .sorted(Comparator.comparing(student -> fresh.get(student) ? 0 : 1))
                 .toList();
-        return new Lines(
+        return new LinePosts(
                 stays,
                 spread(moves.stream().boxed().toList(), helping.stream().boxed().toList(), stays.size()));
     }
@@ -235,7 +235,7 @@ final class Dealing {
     }
 
     /** Lines of which nothing is known but that they are of one length; the new ones stay as far as there is room. */
-    Optional<Lines> sizes() {
+    Optional<LinePosts> sizes() {
         int walkers = problem.students() / 2;
         int left = problem.students() - 2 * walkers;
         if (walkers == 0 || isMixed() || !isFilled(walkers)) {

@@ -27,7 +27,7 @@ public final class Forming {
         this.holder = holder.clone();
     }
 
-    static Forming of(int from, int to, Lines lines) {
+    static Forming of(int from, int to, LinePosts lines) {
         int[] holder = Stream.concat(lines.stays().stream(), lines.moves().stream())
                 .mapToInt(Integer::intValue)
                 .toArray();

@@ -2,7 +2,7 @@ package org.drillwright.plan.walk;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.drillwright.plan.rounds.Aim;
+import org.drillwright.plan.rounds.Objective;
 import org.drillwright.plan.rounds.Problem;
 
 /** What it costs that two face each other in a round, looked up once for all; rounds that are alike share it. */
@@ -40,10 +40,10 @@ final class Meetings {
         private void fill(Problem problem, int round, int one, int other) {
             boolean asking = problem.isAsking(round);
             watched[one][other] = problem.areBothNew(round, one, other);
-            asked[one][other] = asking ? problem.cost(Aim.ASKED, one, other) : 0;
-            long hands = asking ? 0 : problem.cost(Aim.HANDS, one, other);
-            lasting[one][other] = (problem.cost(Aim.PAST, one, other) << (2 * ROOM))
-                    + (problem.cost(Aim.LEVEL, one, other) << ROOM)
+            asked[one][other] = asking ? problem.cost(Objective.ASKED, one, other) : 0;
+            long hands = asking ? 0 : problem.cost(Objective.HANDS, one, other);
+            lasting[one][other] = (problem.cost(Objective.PAST, one, other) << (2 * ROOM))
+                    + (problem.cost(Objective.LEVEL, one, other) << ROOM)
                     + hands;
         }
     }

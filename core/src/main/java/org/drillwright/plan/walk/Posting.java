@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.drillwright.plan.rounds.Aim;
+import org.drillwright.plan.rounds.Objective;
 import org.drillwright.plan.rounds.Problem;
 
 /**
@@ -27,7 +27,7 @@ final class Posting {
     /** Turns follow, behind those four; then what is left, in one number. */
     private static final int OTHERS = 2;
 
-    private static final int LASTING = OTHERS + Aim.WATCHED.rank() + 1;
+    private static final int LASTING = OTHERS + Objective.WATCHED.rank() + 1;
 
     private static final int PASSES = 20;
     private static final int PASSES_OF_MANY = 4;
@@ -64,13 +64,13 @@ final class Posting {
         this.first = new int[begun.size()];
         this.facing = new int[begun.size()][][];
         this.met = new int[students][students];
-        this.turns = new int[Aim.COUNT][students];
+        this.turns = new int[Objective.COUNT][students];
         this.cost = new long[LASTING + 1];
         for (int one = 0; one < students; one++) {
-            for (Aim kind : List.of(Aim.TURNS, Aim.BLANKS)) {
+            for (Objective kind : List.of(Objective.TURNS, Objective.BLANKS)) {
                 turns[kind.rank()][one] = problem.hadBefore(kind, one);
             }
-            turns[Aim.WATCHED.rank()][one] = problem.hadBefore(Aim.WATCHED, one);
+            turns[Objective.WATCHED.rank()][one] = problem.hadBefore(Objective.WATCHED, one);
             for (int other = 0; other < students; other++) {
                 met[one][other] = problem.metBefore(one, other);
             }
@@ -300,26 +300,26 @@ final class Posting {
         int student = Math.min(one, other);
         int mate = Math.max(one, other);
         if (mate == problem.blank()) {
-            turn(Aim.BLANKS, student, sign);
+            turn(Objective.BLANKS, student, sign);
             return;
         }
         cost[FORBIDDEN] += meetings.isForbidden(round, student, mate) ? sign : 0;
         if (!problem.isStudent(mate)) {
-            turn(Aim.TURNS, student, sign);
+            turn(Objective.TURNS, student, sign);
             return;
         }
         met[student][mate] += sign;
         cost[REPEATS] += sign > 0 ? met[student][mate] - 1 : -met[student][mate];
         if (meetings.isWatched(round, student, mate)) {
-            turn(Aim.WATCHED, student, sign);
-            turn(Aim.WATCHED, mate, sign);
+            turn(Objective.WATCHED, student, sign);
+            turn(Objective.WATCHED, mate, sign);
         }
         cost[ASKED] += sign * meetings.asked(round, student, mate);
         cost[LASTING] += sign * meetings.lasting(round, student, mate);
     }
 
     /** The more turns somebody has had, the dearer is one more. */
-    private void turn(Aim kind, int student, int sign) {
+    private void turn(Objective kind, int student, int sign) {
         int[] had = turns[kind.rank()];
         had[student] += sign;
         cost[OTHERS + kind.rank()] += sign > 0 ? had[student] - 1 : -had[student];

@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Extras;
+import org.drillwright.plan.rounds.Objective;
 import org.drillwright.plan.rounds.Problem;
 import org.drillwright.plan.rounds.Solution;
 import org.drillwright.plan.rounds.Solver;
@@ -213,11 +213,11 @@ public final class Walks {
         BitSet moved = new BitSet();
         last.moves().stream().filter(problem::isStudent).forEach(moved::set);
         Dealing dealing = new Dealing(problem, least, forming.from(), forming.to());
-        Lines lines = dealing.lines(moved).orElse(new Lines(forming.stays(), forming.moves()));
+        LinePosts lines = dealing.lines(moved).orElse(new LinePosts(forming.stays(), forming.moves()));
         return Forming.of(
                 forming.from(),
                 forming.to(),
-                new Lines(continued(last.stays(), lines.stays()), continued(last.next(), lines.moves())));
+                new LinePosts(continued(last.stays(), lines.stays()), continued(last.next(), lines.moves())));
     }
 
     /** Those of a line who stood in it before at the same posts; the others where there is room. Helpers and gaps stay. */
@@ -336,7 +336,7 @@ public final class Walks {
     /** Whether no plan at all has fewer repeats; or all is one forming and no lap is full, so that only thirds may meet again. */
     private boolean isBest(Optional<Walked> found) {
         return found.filter(walked -> isWithinALap(walked.formings())
-                        || repeats(walked) <= walked.solution().bound().of(Aim.REPEATS))
+                        || repeats(walked) <= walked.solution().bound().of(Objective.REPEATS))
                 .isPresent();
     }
 
@@ -349,6 +349,6 @@ public final class Walks {
 
     /** Pairs that meet again, each as often as it does. */
     private static long repeats(Walked walked) {
-        return walked.solution().cost().of(Aim.REPEATS);
+        return walked.solution().cost().of(Objective.REPEATS);
     }
 }

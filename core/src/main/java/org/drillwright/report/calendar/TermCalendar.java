@@ -45,7 +45,7 @@ public final class TermCalendar {
     private final String school;
     private final UnaryOperator<String> title;
     private final Locale language;
-    private final Content content = new Content();
+    private final ContentLines content = new ContentLines();
 
     private TermCalendar(List<Publication> line, String school, UnaryOperator<String> title, Locale language) {
         this.line = List.copyOf(line);
@@ -77,10 +77,10 @@ public final class TermCalendar {
         content.line("CALSCALE", "GREGORIAN");
         now.zone().filter(zone -> isTimed()).ifPresent(zone -> Zone.write(zone, first(), last(), content));
         for (String key : keys()) {
-            Story.of(line, plan -> plan.term().of(key).map(one -> event(plan.term(), one)))
+            EventHistory.of(line, plan -> plan.term().of(key).map(one -> event(plan.term(), one)))
                     .ifPresent(story -> event(key, story));
         }
-        Story.of(line, plan -> plan.term().exam().map(day -> exam(plan.term(), day)))
+        EventHistory.of(line, plan -> plan.term().exam().map(day -> exam(plan.term(), day)))
                 .ifPresent(story -> event(EXAM, story));
         content.line("END", "VCALENDAR");
         return content.toString();
@@ -113,8 +113,8 @@ public final class TermCalendar {
         return term.title().isEmpty() ? term.named() : term.title();
     }
 
-    private Event event(PublishedTerm term, PublishedClass one) {
-        return new Event(
+    private CalendarEvent event(PublishedTerm term, PublishedClass one) {
+        return new CalendarEvent(
                 one.date(),
                 one.begins(),
                 one.minutes(),
@@ -141,12 +141,12 @@ public final class TermCalendar {
         return Message.of(TermCalendar.class, key, values).in(language);
     }
 
-    private Event exam(PublishedTerm term, LocalDate day) {
-        return new Event(day, Optional.empty(), 0, "", term.place(), said("exam", called(term)), "");
+    private CalendarEvent exam(PublishedTerm term, LocalDate day) {
+        return new CalendarEvent(day, Optional.empty(), 0, "", term.place(), said("exam", called(term)), "");
     }
 
-    private void event(String key, Story story) {
-        Event event = story.last();
+    private void event(String key, EventHistory story) {
+        CalendarEvent event = story.last();
         content.line("BEGIN", "VEVENT");
         content.line("UID", uid(key));
         content.line("DTSTAMP", UTC.format(story.changed()));
@@ -169,7 +169,7 @@ public final class TermCalendar {
      * A whole day is a date (section 3.3.4), whose end is the day behind it. A time without a zone is the same on every
      * clock, wherever it is read (section 3.3.5, form 1); one with a zone names it (form 3).
      */
-    private void times(Event event) {
+    private void times(CalendarEvent event) {
         if (event.begins().isEmpty()) {
             content.line("DTSTART;VALUE=DATE", DATE.format(event.date()));
             content.line("DTEND;VALUE=DATE", DATE.format(event.date().plusDays(1)));
@@ -184,7 +184,7 @@ public final class TermCalendar {
     }
 
     /** In minutes that really pass, should the clocks be changed in a class. */
-    private static LocalDateTime end(LocalDateTime start, Event event) {
+    private static LocalDateTime end(LocalDateTime start, CalendarEvent event) {
         Duration length = Duration.ofMinutes(event.minutes());
         return event.zone().isEmpty()
                 ? start.plus(length)

@@ -14,7 +14,7 @@ final class Zone {
 
     private Zone() {}
 
-    static void write(ZoneId zone, LocalDate first, LocalDate last, Content content) {
+    static void write(ZoneId zone, LocalDate first, LocalDate last, ContentLines content) {
         ZoneRules rules = zone.getRules();
         Instant from = first.atStartOfDay(zone).toInstant();
         Instant to = last.plusDays(2).atStartOfDay(zone).toInstant();
@@ -36,7 +36,7 @@ final class Zone {
     }
 
     private static void clocks(
-            boolean summer, LocalDateTime from, ZoneOffset before, ZoneOffset after, Content content) {
+            boolean summer, LocalDateTime from, ZoneOffset before, ZoneOffset after, ContentLines content) {
         String part = summer ? "DAYLIGHT" : "STANDARD";
         content.line("BEGIN", part);
         content.line("DTSTART", TermCalendar.local(from));

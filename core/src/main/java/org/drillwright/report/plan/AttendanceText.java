@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.drillwright.plan.attendance.Attendance;
 import org.drillwright.plan.attendance.Presence;
-import org.drillwright.report.Columns;
+import org.drillwright.report.DisplayWidth;
 import org.drillwright.table.SpreadsheetCell;
 import org.drillwright.wording.Message;
 
@@ -16,7 +16,7 @@ public final class AttendanceText {
 
     /** @param all whether these are all there are, so that their number is worth telling */
     public static String of(List<Presence> people, Attendance attendance, boolean all, Locale language) {
-        Page page = new Page(language);
+        TerminalPage page = new TerminalPage(language);
         if (attendance.held().isEmpty()) {
             return page.line(said("no.classes")).toString();
         }
@@ -30,11 +30,11 @@ public final class AttendanceText {
         List<String> days = attendance.last().stream()
                 .map(day -> page.said(Message.day(day)))
                 .toList();
-        int width = days.stream().mapToInt(Columns::of).max().orElse(0);
+        int width = days.stream().mapToInt(DisplayWidth::of).max().orElse(0);
         for (int at = 0; at < days.size(); at++) {
             long number =
                     attendance.number(attendance.last().get(at), people.stream().map(Presence::person));
-            page.line("  " + Page.padded(days.get(at), width) + "  " + number);
+            page.line("  " + TerminalPage.padded(days.get(at), width) + "  " + number);
         }
         return page.toString();
     }

@@ -1,7 +1,7 @@
 package org.drillwright.report.plan;
 
 import java.util.List;
-import org.drillwright.plan.pair.Change;
+import org.drillwright.plan.pair.Changeover;
 import org.drillwright.plan.pair.Walk;
 import org.drillwright.register.History;
 import org.drillwright.wording.Message;
@@ -12,34 +12,34 @@ public final class ChangeWords {
     private ChangeWords() {}
 
     /** One sentence for each, the rule last. */
-    public static List<Message> of(List<Change> changes) {
+    public static List<Message> of(List<Changeover> changes) {
         return changes.stream().map(ChangeWords::sentence).toList();
     }
 
-    private static Message sentence(Change change) {
-        if (change instanceof Change.Still still) {
+    private static Message sentence(Changeover change) {
+        if (change instanceof Changeover.Still still) {
             return said("still", Message.words(still.people()));
-        } else if (change instanceof Change.Unformed unformed) {
+        } else if (change instanceof Changeover.Unformed unformed) {
             return said("no.forming", unformed.drill(), why(unformed));
-        } else if (change instanceof Change.Crossing crossing) {
+        } else if (change instanceof Changeover.Crossing crossing) {
             return crossing.people().isEmpty()
                     ? said("crossed.nobody", crossing.after())
                     : said("crossed", crossing.after(), listed(crossing.people()));
-        } else if (change instanceof Change.LineA line) {
+        } else if (change instanceof Changeover.LineA line) {
             return lineA(line);
-        } else if (change instanceof Change.LineB line) {
+        } else if (change instanceof Changeover.LineB line) {
             return said("line.b", listed(line.walk().moves()));
-        } else if (change instanceof Change.Unpaired unpaired) {
+        } else if (change instanceof Changeover.Unpaired unpaired) {
             return said(unpaired.joins() ? "joins.pair" : "rests");
-        } else if (change instanceof Change.PostUp up) {
+        } else if (change instanceof Changeover.PostUp up) {
             return said(up.isAlways() ? "post.up.always" : "post.up");
-        } else if (change instanceof Change.Read read) {
+        } else if (change instanceof Changeover.Read read) {
             return said(read.isBetter() ? "read.sheet.meet" : "read.sheet");
         }
         return said("ring");
     }
 
-    private static Message why(Change.Unformed unformed) {
+    private static Message why(Changeover.Unformed unformed) {
         return switch (unformed.why()) {
             case TOO_MANY_NEW -> said("too.many.new");
             case ONE_LINE ->
@@ -51,7 +51,7 @@ public final class ChangeWords {
         };
     }
 
-    private static Message lineA(Change.LineA line) {
+    private static Message lineA(Changeover.LineA line) {
         Walk walk = line.walk();
         Message people = listed(walk.stays());
         if (line.isAll()) {

@@ -15,7 +15,7 @@ public final class HallText {
     private HallText() {}
 
     public static String of(Floor floor, PairingPlan pairs, Locale language) {
-        Page page = new Page(language);
+        TerminalPage page = new TerminalPage(language);
         page.wrapped("", floor.layout().sentence());
         page.gap();
         sizes(floor.layout().hall()).forEach(size -> page.line("  " + page.said(size)));

@@ -5,9 +5,9 @@ import java.util.Locale;
 import java.util.Optional;
 import org.drillwright.plan.evening.CardNeed;
 import org.drillwright.plan.evening.ClassPlan;
-import org.drillwright.plan.lesson.Block;
 import org.drillwright.plan.lesson.DrillLoad;
 import org.drillwright.plan.lesson.Lesson;
+import org.drillwright.plan.lesson.LessonPart;
 import org.drillwright.plan.lesson.LessonPlan;
 import org.drillwright.plan.lesson.Remark;
 import org.drillwright.wording.Message;
@@ -22,7 +22,7 @@ public final class LessonText {
 
     public static String of(ClassPlan plan, List<CardNeed> cards, Locale language) {
         LessonPlan lesson = plan.lesson();
-        Page page = new Page(language);
+        TerminalPage page = new TerminalPage(language);
         page.line(ClassHead.of(plan).sentence());
         page.line(sentence(lesson));
         plan.remarks().forEach(remark -> page.wrapped("", remark.sentence()));
@@ -48,13 +48,14 @@ public final class LessonText {
                 Math.round(100 * lesson.practiceShare()));
     }
 
-    private static String row(Block block, ClassPlan plan, Page page) {
-        return "  " + Page.padded(Clock.of(block.start()), TIME) + Page.padded(page.said(name(block, plan)), NAME)
-                + Page.padded(Clock.of(block.length()), TIME) + page.said(work(block, plan));
+    private static String row(LessonPart block, ClassPlan plan, TerminalPage page) {
+        return "  " + TerminalPage.padded(Clock.of(block.start()), TIME)
+                + TerminalPage.padded(page.said(name(block, plan)), NAME)
+                + TerminalPage.padded(Clock.of(block.length()), TIME) + page.said(work(block, plan));
     }
 
     /** A block's name as it is shown. */
-    private static Message name(Block block, ClassPlan plan) {
+    private static Message name(LessonPart block, ClassPlan plan) {
         return switch (block.kind()) {
             case OPENING -> said("opening");
             case WARM_UP -> block.name().equals(Lesson.PLAIN_WARM_UP) ? said("warm.up") : Message.plain(block.name());
@@ -65,13 +66,14 @@ public final class LessonText {
     }
 
     /** Rounds and repetitions of a drill; why a block is there that only fills the time left. */
-    private static Message work(Block block, ClassPlan plan) {
-        Optional<DrillLoad> load = block.kind() == Block.Kind.DRILL
+    private static Message work(LessonPart block, ClassPlan plan) {
+        Optional<DrillLoad> load = block.kind() == LessonPart.Kind.DRILL
                 ? plan.lesson().drills().stream()
                         .filter(one -> one.drill().equals(block.name()))
                         .findFirst()
                 : Optional.empty();
-        return load.map(LessonText::work).orElse(block.kind() == Block.Kind.SPARE ? said("fills") : Message.none());
+        return load.map(LessonText::work)
+                .orElse(block.kind() == LessonPart.Kind.SPARE ? said("fills") : Message.none());
     }
 
     private static Message work(DrillLoad load) {

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.TreeMap;
 import org.drillwright.mark.PlanMark;
 import org.drillwright.plan.evening.ClassPlan;
-import org.drillwright.plan.kept.Standing;
+import org.drillwright.plan.kept.PrintedState;
 import org.drillwright.plan.lesson.Remark;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
@@ -29,7 +29,7 @@ public final class PairsJson {
             ClassPlan plan,
             PairingPlan pairs,
             List<WalkChoice> choices,
-            Standing standing,
+            PrintedState standing,
             Naming names,
             Locale language) {
         return JsonText.of(json -> {

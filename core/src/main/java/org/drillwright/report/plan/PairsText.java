@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import org.drillwright.plan.evening.ClassPlan;
-import org.drillwright.plan.kept.Standing;
+import org.drillwright.plan.kept.PrintedState;
 import org.drillwright.plan.lesson.Remark;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
@@ -24,10 +24,10 @@ public final class PairsText {
             ClassPlan plan,
             PairingPlan pairs,
             List<WalkChoice> choices,
-            Standing standing,
+            PrintedState standing,
             Naming names,
             Locale language) {
-        Page page = new Page(language);
+        TerminalPage page = new TerminalPage(language);
         page.line(Message.counted(PairsText.class, "rounds", pairs.rounds().size(), ClassHead.of(plan))
                 .capital());
         page.line(said("first.leads"));
@@ -52,7 +52,7 @@ public final class PairsText {
     }
 
     /** One line for each way, in columns. */
-    private static void choices(List<WalkChoice> choices, Page page) {
+    private static void choices(List<WalkChoice> choices, TerminalPage page) {
         if (choices.isEmpty()) {
             return;
         }
@@ -78,7 +78,7 @@ public final class PairsText {
         return words + " ".repeat(width - words.length() + 3);
     }
 
-    private static void round(Round round, ClassPlan plan, PairingPlan pairs, Naming names, Page page) {
+    private static void round(Round round, ClassPlan plan, PairingPlan pairs, Naming names, TerminalPage page) {
         boolean played = round.number() <= pairs.firstPlanned();
         page.gap().line(said(played ? "round.played" : "round", round.number(), plan.title(round.drill())));
         for (Group group : round.groups()) {

@@ -26,7 +26,7 @@ public final class PartnersText {
             int most,
             Map<String, List<String>> lately,
             Locale language) {
-        Page page = new Page(language);
+        TerminalPage page = new TerminalPage(language);
         page.line(said("who.trains", person));
         List<TrainingPartner> able =
                 partners.stream().filter(partner -> !partner.shared().isEmpty()).toList();

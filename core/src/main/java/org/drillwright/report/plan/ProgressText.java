@@ -13,7 +13,7 @@ public final class ProgressText {
     private ProgressText() {}
 
     public static String of(Progress progress, Locale language) {
-        Page page = new Page(language);
+        TerminalPage page = new TerminalPage(language);
         page.line(said("next"));
         for (Person person : progress.people()) {
             List<String> next =
@@ -24,7 +24,7 @@ public final class ProgressText {
                 .line(Message.counted(
                         ProgressText.class, "knows", progress.people().size()));
         for (Drill drill : progress.drills()) {
-            page.line("  " + Page.padded(drill.id(), 40) + progress.knowing(drill));
+            page.line("  " + TerminalPage.padded(drill.id(), 40) + progress.knowing(drill));
         }
         return page.toString();
     }

@@ -18,23 +18,23 @@ public final class SessionText {
 
     /** @param drills by id, for their titles */
     public static String of(TwoSession session, Timing timing, Map<String, Drill> drills, Locale language) {
-        Page page = new Page(language);
+        TerminalPage page = new TerminalPage(language);
         page.line(said("as.equals", session.one(), session.other()));
         page.gap();
-        page.line("  " + Page.padded("0:00", TIME) + page.said(said("then.warm.up")));
+        page.line("  " + TerminalPage.padded("0:00", TIME) + page.said(said("then.warm.up")));
         for (TwoSession.Block block : session.blocks()) {
             Message drill = said(
                     "session.drill",
                     title(block.drill(), drills),
                     block.length().toMinutes(),
                     block.leadsFirst());
-            page.line("  " + Page.padded(Clock.of(block.start()), TIME) + page.said(drill));
+            page.line("  " + TerminalPage.padded(Clock.of(block.start()), TIME) + page.said(drill));
             if (!block.worksOn().isEmpty()) {
                 page.line("          " + page.said(said("works.on", Message.words(block.worksOn()))));
             }
         }
         Message closing = said("session.closing", Clock.of(timing.closing()), Clock.of(session.spare()));
-        page.line("  " + Page.padded(page.said(said("last")), TIME) + page.said(closing));
+        page.line("  " + TerminalPage.padded(page.said(said("last")), TIME) + page.said(closing));
         page.list(said("to.know"), List.of(session.fact()));
         return page.toString();
     }

@@ -14,7 +14,7 @@ import org.drillwright.plan.schedule.ClassRow;
 import org.drillwright.plan.schedule.GroupPlan;
 import org.drillwright.plan.schedule.Taught;
 import org.drillwright.plan.schedule.TermPlan;
-import org.drillwright.report.Columns;
+import org.drillwright.report.DisplayWidth;
 import org.drillwright.wording.Message;
 
 /** A term, a line for each class, for a terminal. */
@@ -22,12 +22,12 @@ public final class TermText {
 
     private final TermPlan plan;
     private final boolean why;
-    private final Page page;
+    private final TerminalPage page;
 
     private TermText(TermPlan plan, boolean why, Locale language) {
         this.plan = plan;
         this.why = why;
-        this.page = new Page(language);
+        this.page = new TerminalPage(language);
     }
 
     /**
@@ -62,11 +62,11 @@ public final class TermText {
         List<String> days = group.classes().stream()
                 .map(row -> page.said(Message.day(row.day().date())))
                 .toList();
-        int width = days.stream().mapToInt(Columns::of).max().orElse(0);
+        int width = days.stream().mapToInt(DisplayWidth::of).max().orElse(0);
         for (int at = 0; at < group.classes().size(); at++) {
-            String number = Page.padded(String.valueOf(at + 1), 3);
+            String number = TerminalPage.padded(String.valueOf(at + 1), 3);
             row(
-                    "  " + number + Page.padded(days.get(at), width) + "  ",
+                    "  " + number + TerminalPage.padded(days.get(at), width) + "  ",
                     group.classes().get(at));
         }
         page.gap();

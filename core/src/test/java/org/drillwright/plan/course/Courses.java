@@ -84,9 +84,9 @@ final class Courses {
     }
 
     Course build() {
-        List<Meeting> meetings = new ArrayList<>();
+        List<ComingClass> meetings = new ArrayList<>();
         for (int at = 0; at < classes; at++) {
-            meetings.add(new Meeting(
+            meetings.add(new ComingClass(
                     at, week(at), minutes, noNew.contains(at) ? 0 : newAClass, chances.getOrDefault(at, List.of())));
         }
         return new Course(drills, meetings, classes, newMinutes, againMinutes, exam, List.of(), List.of());

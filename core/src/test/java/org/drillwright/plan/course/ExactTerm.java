@@ -127,7 +127,7 @@ final class ExactTerm {
             boolean asNew = line.begun == at;
             minutes[at] += sign * (asNew ? course.newMinutes() : line.worked[at] ? course.againMinutes() : 0);
             places[at] += asNew ? sign : 0;
-            Meeting meeting = course.meetings().get(at);
+            ComingClass meeting = course.meetings().get(at);
             room &= minutes[at] <= meeting.minutes() && places[at] <= meeting.places();
         }
         if (sign > 0 && !room) {
@@ -227,7 +227,7 @@ final class ExactTerm {
 
     private boolean isReady(int drill, int begun) {
         Asked asked = course.drills().get(drill);
-        Meeting meeting = course.meetings().get(begun);
+        ComingClass meeting = course.meetings().get(begun);
         double lacking = 0;
         double lackingHere = 0;
         double ready = 0;

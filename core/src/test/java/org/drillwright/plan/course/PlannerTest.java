@@ -80,7 +80,7 @@ class PlannerTest {
                 .build();
         CoursePlan plan = Planner.plan(course);
         assertEquals(List.of(1L, 0L, 0L, 3L), costs(plan));
-        assertEquals(-1, Latest.of(course).of(0), "A would have to be new a class before the first");
+        assertEquals(-1, Deadlines.of(course).of(0), "A would have to be new a class before the first");
         assertEquals(1, plan.bound().row().of(Goal.EXAM));
         assertTrue(plan.isProvedBest());
     }
@@ -177,7 +177,7 @@ class PlannerTest {
         Course course = Courses.of(last + 1)
                 .drill("A", 1, 0, OptionalInt.empty(), List.of(), List.of())
                 .build();
-        assertEquals(late, Reckoning.of(course, cells).of(Goal.LATE));
+        assertEquals(late, CourseCost.of(course, cells).of(Goal.LATE));
         assertEquals(3, Climb.of(course.days(0, cells)).orElseThrow().steps());
     }
 

@@ -15,9 +15,9 @@ import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.ClassBrief;
 import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Roster;
+import org.drillwright.report.plan.Clock;
 import org.drillwright.school.ClassFolder;
 import org.drillwright.school.SchoolFolder;
-import org.drillwright.report.plan.Clock;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 

@@ -84,7 +84,8 @@ class OwnBlocksTest {
                 String.join(
                         " ",
                         plan.blocks().stream()
-                                .filter(block -> block.kind() == Block.Kind.DRILL || block.kind() == Block.Kind.BETWEEN)
+                                .filter(block -> block.kind() == LessonPart.Kind.DRILL
+                                        || block.kind() == LessonPart.Kind.BETWEEN)
                                 .map(block -> block.name().substring(0, 1))
                                 .toList()));
     }

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import org.drillwright.plan.roster.Person;
-import org.drillwright.plan.rounds.Aim;
+import org.drillwright.plan.rounds.Objective;
 import org.drillwright.register.Entry;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -140,10 +140,11 @@ class BruteForceTest {
         }
         assertEquals(List.of(), checker.faults());
         assertEquals(List.of(least[0], least[1]), List.of(checker.repeats(), met), plan::toString);
-        assertTrue(plan.verdict().orElseThrow().bound().of(Aim.REPEATS) <= least[0], "the bound is above the best");
         assertTrue(
-                plan.verdict().orElseThrow().bound().of(Aim.REPEATS) < least[0]
-                        || plan.verdict().orElseThrow().bound().of(Aim.PAST) <= 4L * least[1],
+                plan.verdict().orElseThrow().bound().of(Objective.REPEATS) <= least[0], "the bound is above the best");
+        assertTrue(
+                plan.verdict().orElseThrow().bound().of(Objective.REPEATS) < least[0]
+                        || plan.verdict().orElseThrow().bound().of(Objective.PAST) <= 4L * least[1],
                 "the bound is above the best");
     }
 

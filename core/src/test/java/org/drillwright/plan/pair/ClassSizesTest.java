@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.drillwright.plan.kept.Worked;
-import org.drillwright.plan.rounds.Aim;
+import org.drillwright.plan.rounds.Objective;
 import org.drillwright.register.Entry;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,7 +43,7 @@ class ClassSizesTest {
     void two_meet_every_time() {
         PairingPlan plan = Classes.of(1, 1).rounds(40).plan();
         assertEquals(40, plan.meetings("A0", "B0"));
-        assertEquals(40 * 39 / 2, plan.verdict().orElseThrow().bound().of(Aim.REPEATS));
+        assertEquals(40 * 39 / 2, plan.verdict().orElseThrow().bound().of(Objective.REPEATS));
         assertTrue(plan.verdict().orElseThrow().isProvedBest());
     }
 

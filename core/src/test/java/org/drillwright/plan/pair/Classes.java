@@ -10,12 +10,12 @@ import java.util.Optional;
 import java.util.Set;
 import org.drillwright.model.Hands;
 import org.drillwright.plan.roster.Apart;
+import org.drillwright.plan.roster.ClassPractice;
 import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Person;
-import org.drillwright.plan.roster.Ways;
 import org.drillwright.register.Entry;
 import org.drillwright.register.History;
 
@@ -34,7 +34,7 @@ final class Classes {
     private List<String> drills = List.of();
     private Mode mode = Mode.LEARNING;
     private Movement movement = Movement.FREE;
-    private Ways ways = Ways.USUAL;
+    private ClassPractice ways = ClassPractice.USUAL;
 
     /** People called A0, A1 and so on, who are new, then B0, B1 and so on, who know the drill. */
     static Classes of(int fresh, int knowing) {
@@ -81,10 +81,10 @@ final class Classes {
     }
 
     Classes leftOver(LeftOver choice) {
-        return ways(Ways.of(choice));
+        return ways(ClassPractice.of(choice));
     }
 
-    Classes ways(Ways choice) {
+    Classes ways(ClassPractice choice) {
         ways = choice;
         return this;
     }

@@ -6,8 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import org.drillwright.plan.rounds.Aim;
+import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.rounds.Method;
+import org.drillwright.plan.rounds.Objective;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -70,14 +71,14 @@ class ClosedFormsTest {
                     PairingPlan plan = Classes.of(fresh, knowing)
                             .walk()
                             .noInstructor()
-                            .leftOver(org.drillwright.plan.roster.LeftOver.SOLO)
+                            .leftOver(LeftOver.SOLO)
                             .rounds(rounds)
                             .plan();
                     assertEquals(Method.TWO_LINES, plan.method());
-                    assertEquals(0, plan.verdict().orElseThrow().cost().of(Aim.REPEATS));
+                    assertEquals(0, plan.verdict().orElseThrow().cost().of(Objective.REPEATS));
                     assertEquals(
-                            plan.verdict().orElseThrow().bound().of(Aim.BLANKS),
-                            plan.verdict().orElseThrow().cost().of(Aim.BLANKS),
+                            plan.verdict().orElseThrow().bound().of(Objective.BLANKS),
+                            plan.verdict().orElseThrow().cost().of(Objective.BLANKS),
                             fresh + " new, " + knowing + " know, " + rounds + " rounds");
                 }
             }
@@ -94,7 +95,7 @@ class ClosedFormsTest {
         PairingPlan beyond = Classes.of(fresh, people - fresh).rounds(most + 1).plan();
         assertTrue(checked(beyond, fresh, people - fresh).repeats() > 0);
         assertTrue(
-                beyond.verdict().orElseThrow().bound().of(Aim.REPEATS) > 0,
+                beyond.verdict().orElseThrow().bound().of(Objective.REPEATS) > 0,
                 "the bound knows that a repeat can't be avoided");
     }
 

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.drillwright.plan.roster.BothNew;
+import org.drillwright.plan.roster.ClassPractice;
 import org.drillwright.plan.roster.First;
 import org.drillwright.plan.roster.LeftOver;
-import org.drillwright.plan.roster.Ways;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Who leads first stands first in a group. */
 class LeadsTest {
 
-    private static final Ways KNOWER = new Ways(LeftOver.THREES, BothNew.NEEDED, 12, First.KNOWER);
+    private static final ClassPractice KNOWER = new ClassPractice(LeftOver.THREES, BothNew.NEEDED, 12, First.KNOWER);
 
     /** How much oftener each leads first than not, in pairs. */
     private static Map<String, Integer> balance(PairingPlan plan) {

@@ -11,10 +11,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.drillwright.plan.roster.BothNew;
+import org.drillwright.plan.roster.ClassPractice;
 import org.drillwright.plan.roster.First;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Movement;
-import org.drillwright.plan.roster.Ways;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -99,8 +99,8 @@ class NewToAllTest {
         assertEquals(List.of(), plan.shortages());
     }
 
-    private static Ways ways(BothNew choice, int posts) {
-        return new Ways(LeftOver.THREES, choice, posts, First.TURNS);
+    private static ClassPractice ways(BothNew choice, int posts) {
+        return new ClassPractice(LeftOver.THREES, choice, posts, First.TURNS);
     }
 
     /** Of nine, one is with the instructor if somebody else watches; else a third joins a pair. */

@@ -10,7 +10,7 @@ import java.util.Set;
 import org.drillwright.model.Hands;
 import org.drillwright.plan.roster.Hand;
 import org.drillwright.plan.roster.Person;
-import org.drillwright.plan.rounds.Aim;
+import org.drillwright.plan.rounds.Objective;
 import org.drillwright.register.Entry;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,7 +40,7 @@ class PairCostTest {
         return Classes.of(List.of(one, other)).noInstructor().rounds(1);
     }
 
-    private static long cost(Classes classes, Aim aim) {
+    private static long cost(Classes classes, Objective aim) {
         return classes.plan().verdict().orElseThrow().cost().of(aim);
     }
 
@@ -60,7 +60,7 @@ class PairCostTest {
                 classes.past(Entry.workedWith(day, "Ash", "thrust", "Bo"));
             }
         }
-        assertEquals(cost, cost(classes, Aim.PAST));
+        assertEquals(cost, cost(classes, Objective.PAST));
     }
 
     /** By hand: 4 in the last class and 3 in the one before, whoever of the two the record names first. */
@@ -71,7 +71,7 @@ class PairCostTest {
                 cost(
                         two().past(Entry.workedWith(DAY, "Bo", "thrust", "Ash"))
                                 .past(Entry.workedWith(DAY.minusDays(7), "Ash", "thrust", "Bo")),
-                        Aim.PAST));
+                        Objective.PAST));
     }
 
     @Test
@@ -80,7 +80,7 @@ class PairCostTest {
         for (String drill : List.of("thrust", "parry", "lunge")) {
             classes.past(Entry.workedWith(DAY, "Ash", drill, "Bo"));
         }
-        assertEquals(9, cost(classes, Aim.PAST));
+        assertEquals(9, cost(classes, Objective.PAST));
     }
 
     @Test
@@ -91,7 +91,7 @@ class PairCostTest {
                         two().past(Entry.workedWith(DAY, "Ash", "thrust", "Cy"))
                                 .past(Entry.workedWith(DAY, "Cy", "thrust", "Bo"))
                                 .past(Entry.workedWith(DAY, "Ash", "thrust", "instructor")),
-                        Aim.PAST));
+                        Objective.PAST));
     }
 
     /** The school's levels are beginner, intermediate, training. */
@@ -112,26 +112,26 @@ class PairCostTest {
     void levels_apart(String one, String other, int cost) {
         Person ash = person("Ash", stated(one), OptionalInt.empty(), Optional.empty());
         Person bo = person("Bo", stated(other), OptionalInt.empty(), Optional.empty());
-        assertEquals(cost, cost(two(ash, bo), Aim.LEVEL));
-        assertEquals(0, cost(two(ash, bo), Aim.GAP));
-        assertEquals((long) cost * cost, cost(two(ash, bo).training(), Aim.GAP));
-        assertEquals(cost, cost(two(ash, bo).training(), Aim.WIDEST));
-        assertEquals(0, cost(two(ash, bo).training(), Aim.LEVEL));
+        assertEquals(cost, cost(two(ash, bo), Objective.LEVEL));
+        assertEquals(0, cost(two(ash, bo), Objective.GAP));
+        assertEquals((long) cost * cost, cost(two(ash, bo).training(), Objective.GAP));
+        assertEquals(cost, cost(two(ash, bo).training(), Objective.WIDEST));
+        assertEquals(0, cost(two(ash, bo).training(), Objective.LEVEL));
     }
 
     @ParameterizedTest(name = "{0}, {1}: {2}")
     @CsvSource({"12, 19, 7", "19, 12, 7", "0, 99, 99", "0, 120, 99", "5, 5, 0"})
     void in_training_the_square_of_the_gap_in_skill(int one, int other, int gap) {
         Classes classes = two(named("Ash").withSkill(one), named("Bo").withSkill(other));
-        assertEquals((long) gap * gap, cost(classes.training(), Aim.GAP));
-        assertEquals(gap, cost(classes, Aim.WIDEST));
+        assertEquals((long) gap * gap, cost(classes.training(), Objective.GAP));
+        assertEquals(gap, cost(classes, Objective.WIDEST));
     }
 
     @Test
     void where_one_has_no_skill_number_levels_stand_for_it() {
         Person ash = person("Ash", Optional.of("beginner"), OptionalInt.of(90), Optional.empty());
         Person bo = person("Bo", Optional.of("training"), OptionalInt.empty(), Optional.empty());
-        assertEquals(2 * 2, cost(two(ash, bo).training(), Aim.GAP));
+        assertEquals(2 * 2, cost(two(ash, bo).training(), Objective.GAP));
     }
 
     @ParameterizedTest(name = "the drill wants {0}, they have {1} and {2}: {3}")
@@ -144,9 +144,9 @@ class PairCostTest {
     })
     void hands_that_are_not_those_of_the_drill(Hands wanted, Hand one, Hand other, int cost) {
         Classes classes = two(named("Ash").withHand(one), named("Bo").withHand(other));
-        Aim aim = wanted == Hands.OPPOSITE ? Aim.ASKED : Aim.HANDS;
+        Objective aim = wanted == Hands.OPPOSITE ? Objective.ASKED : Objective.HANDS;
         assertEquals(cost, cost(classes.hands("thrust", wanted), aim));
-        assertEquals(0, cost(classes, aim == Aim.ASKED ? Aim.HANDS : Aim.ASKED));
+        assertEquals(0, cost(classes, aim == Objective.ASKED ? Objective.HANDS : Objective.ASKED));
     }
 
     /** Left against right suits the one drill and not the other; each round counts by its own. */
@@ -156,26 +156,26 @@ class PairCostTest {
         Person bo = named("Bo").withHand(Hand.LEFT);
         Person oz = named("Oz").withHand(Hand.LEFT);
         Classes mixed = two(ash, bo).hands("thrust", Hands.SAME).hands("parry", Hands.OPPOSITE);
-        assertEquals(1, cost(mixed.training().drills("thrust", "parry"), Aim.HANDS));
-        assertEquals(0, cost(mixed.training().drills("thrust", "parry"), Aim.ASKED));
+        assertEquals(1, cost(mixed.training().drills("thrust", "parry"), Objective.HANDS));
+        assertEquals(0, cost(mixed.training().drills("thrust", "parry"), Objective.ASKED));
         Classes alike = two(oz, bo).hands("thrust", Hands.SAME).hands("parry", Hands.OPPOSITE);
-        assertEquals(1, cost(alike.training().drills("thrust", "parry"), Aim.ASKED));
-        assertEquals(0, cost(alike.training().drills("thrust", "parry"), Aim.HANDS));
+        assertEquals(1, cost(alike.training().drills("thrust", "parry"), Objective.ASKED));
+        assertEquals(0, cost(alike.training().drills("thrust", "parry"), Objective.HANDS));
     }
 
     @Test
     void a_hand_that_is_not_stated_suits_every_drill() {
         Person ash = named("Ash").withHand(Hand.RIGHT);
-        assertEquals(0, cost(two(ash, named("Bo")).hands("thrust", Hands.OPPOSITE), Aim.ASKED));
-        assertEquals(0, cost(two(named("Bo"), ash).hands("thrust", Hands.OPPOSITE), Aim.ASKED));
+        assertEquals(0, cost(two(ash, named("Bo")).hands("thrust", Hands.OPPOSITE), Objective.ASKED));
+        assertEquals(0, cost(two(named("Bo"), ash).hands("thrust", Hands.OPPOSITE), Objective.ASKED));
     }
 
     /** The second meeting of a day costs 1, the third 2 more. */
     @Test
     void a_meeting_earlier_today_is_a_repeat() {
-        assertEquals(1, cost(two().rounds(2).played("Ash-Bo"), Aim.REPEATS));
-        assertEquals(2, cost(two().rounds(3).played("Ash-Bo").played("Ash-Bo"), Aim.REPEATS));
-        assertEquals(1 + 2, cost(two().rounds(3).played("Ash-Bo"), Aim.REPEATS));
-        assertEquals(0, cost(two().rounds(2).played("Ash Bo"), Aim.REPEATS));
+        assertEquals(1, cost(two().rounds(2).played("Ash-Bo"), Objective.REPEATS));
+        assertEquals(2, cost(two().rounds(3).played("Ash-Bo").played("Ash-Bo"), Objective.REPEATS));
+        assertEquals(1 + 2, cost(two().rounds(3).played("Ash-Bo"), Objective.REPEATS));
+        assertEquals(0, cost(two().rounds(2).played("Ash Bo"), Objective.REPEATS));
     }
 }

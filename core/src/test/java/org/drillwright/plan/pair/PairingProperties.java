@@ -13,9 +13,10 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.drillwright.plan.roster.BothNew;
+import org.drillwright.plan.roster.ClassPractice;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Person;
-import org.drillwright.plan.roster.Ways;
+import org.drillwright.plan.roster.Roster;
 
 /** What holds of every plan for every class. */
 class PairingProperties {
@@ -67,7 +68,7 @@ class PairingProperties {
         for (int round = 0; round < rounds; round++) {
             drills[round] = DRILLS.get(chance.nextInt(2) * chance.nextInt(3));
         }
-        Classes classes = Classes.of(drawn).drills(drills).ways(Ways.USUAL.with(BothNew.NEVER));
+        Classes classes = Classes.of(drawn).drills(drills).ways(ClassPractice.USUAL.with(BothNew.NEVER));
         Set<Set<String>> apart = new HashSet<>();
         for (int pair = 0; pair < chance.nextInt(1 + people); pair++) {
             String one = "P" + chance.nextInt(people);
@@ -170,7 +171,7 @@ class PairingProperties {
         List<Round> played = Pairing.of(request).plan().rounds().subList(0, rounds / 2);
         List<Person> all = new ArrayList<>(drawn.people());
         all.add(Person.named("late"));
-        var roster = new org.drillwright.plan.roster.Roster(all, List.of(), request.apart());
+        var roster = new Roster(all, List.of(), request.apart());
         PairingPlan plan = Pairing.of(request.after(played, roster, List.of("P1"), List.of("late")))
                 .plan();
         assertEquals(played, plan.rounds().subList(0, played.size()));

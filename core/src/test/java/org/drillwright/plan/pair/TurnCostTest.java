@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
-import org.drillwright.plan.rounds.Aim;
+import org.drillwright.plan.rounds.Objective;
 import org.drillwright.register.Entry;
 import org.junit.jupiter.api.Test;
 
@@ -37,13 +37,13 @@ class TurnCostTest {
         }
     }
 
-    private long cost(Aim aim) {
+    private long cost(Objective aim) {
         return classes.plan().verdict().orElseThrow().cost().of(aim);
     }
 
     @Test
     void a_first_turn_costs_nothing() {
-        assertEquals(0, cost(Aim.TURNS));
+        assertEquals(0, cost(Objective.TURNS));
     }
 
     @Test
@@ -52,14 +52,14 @@ class TurnCostTest {
         turns("Ash", 5, "instructor");
         turns("Bo", 2, "instructor");
         turns("Cy", 3, "instructor");
-        assertEquals(5 - 2, cost(Aim.TURNS));
+        assertEquals(5 - 2, cost(Objective.TURNS));
     }
 
     @Test
     void the_record_may_name_the_instructor_first() {
         sixClasses();
         turns("instructor", 2, "Ash");
-        assertEquals(2, cost(Aim.TURNS));
+        assertEquals(2, cost(Objective.TURNS));
     }
 
     /** Six turns in classes to which all three came; six more in classes that Ash had alone, whose turns are nobody else's. */
@@ -67,7 +67,7 @@ class TurnCostTest {
     void turns_of_a_class_are_shared_by_those_who_were_there() {
         sixClasses();
         turns("Ash", 12, "instructor");
-        assertEquals(6, cost(Aim.TURNS));
+        assertEquals(6, cost(Objective.TURNS));
     }
 
     /** Bo and Cy had a turn in each of three classes; Ash came to one of these and had one there. */
@@ -79,7 +79,7 @@ class TurnCostTest {
         turns("Bo", 3, "instructor");
         turns("Cy", 3, "instructor");
         turns("Ash", 1, "instructor");
-        assertEquals(0, cost(Aim.TURNS));
+        assertEquals(0, cost(Objective.TURNS));
     }
 
     /** In two of six classes Bo had one turn and Cy none: half a turn too much and too little, twice. Ash is between them. */
@@ -90,10 +90,10 @@ class TurnCostTest {
         }
         turns("Bo", 4, "instructor");
         turns("Cy", 2, "instructor");
-        assertEquals(1, cost(Aim.TURNS));
+        assertEquals(1, cost(Objective.TURNS));
         turns("Cy", 1, "instructor");
         turns("instructor", 1, "Cy");
-        assertEquals(0, cost(Aim.TURNS));
+        assertEquals(0, cost(Objective.TURNS));
     }
 
     @Test
@@ -102,14 +102,14 @@ class TurnCostTest {
         classes.assistants("Wren");
         turns("Ash", 1, "Wren");
         turns("Ash", 1, "instructor");
-        assertEquals(2, cost(Aim.TURNS));
+        assertEquals(2, cost(Objective.TURNS));
     }
 
     @Test
     void a_meeting_of_two_students_is_no_turn() {
         turns("Bo", 3, "Cy");
         turns("Ash", 3, "Wren");
-        assertEquals(0, cost(Aim.TURNS));
+        assertEquals(0, cost(Objective.TURNS));
     }
 
     @Test
@@ -117,7 +117,7 @@ class TurnCostTest {
         sixClasses();
         classes.noInstructor().assistants("Wren");
         turns("Ash", 2, "instructor");
-        assertEquals(2, cost(Aim.TURNS));
+        assertEquals(2, cost(Objective.TURNS));
     }
 
     /** A turn in the past, one in the first round today; the second today is the third of all. */
@@ -126,21 +126,21 @@ class TurnCostTest {
         sixClasses();
         turns("Ash", 1, "instructor");
         classes.rounds(2).played("Ash-instructor Bo-Cy");
-        assertEquals(1 + 1, cost(Aim.TURNS));
-        assertEquals(0, cost(Aim.BLANKS));
+        assertEquals(1 + 1, cost(Objective.TURNS));
+        assertEquals(0, cost(Objective.BLANKS));
     }
 
     @Test
     void a_turn_of_someone_else_today_does_not_count() {
         classes.rounds(2).played("Bo-instructor Ash Cy");
-        assertEquals(0, cost(Aim.TURNS));
+        assertEquals(0, cost(Objective.TURNS));
     }
 
     /** Alone in two rounds that were played, Ash is alone a third time. */
     @Test
     void a_turn_without_a_partner_costs_as_many_as_there_were_today() {
         classes.noInstructor().rounds(3).played("Ash Bo-Cy").played("Bo-Cy Ash");
-        assertEquals(2, cost(Aim.BLANKS));
-        assertEquals(0, cost(Aim.TURNS));
+        assertEquals(2, cost(Objective.BLANKS));
+        assertEquals(0, cost(Objective.TURNS));
     }
 }

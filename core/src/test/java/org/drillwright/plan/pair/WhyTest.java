@@ -7,8 +7,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import org.drillwright.plan.roster.BothNew;
+import org.drillwright.plan.roster.ClassPractice;
 import org.drillwright.plan.roster.Person;
-import org.drillwright.plan.roster.Ways;
 import org.drillwright.register.Entry;
 import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
@@ -93,8 +93,8 @@ class WhyTest {
 
     @Test
     void a_pair_apart_wherever_someone_is_not_told_of_twice() {
-        Set<String> told = Set.copyOf(
-                why(Classes.of(2, 2).ways(Ways.USUAL.with(BothNew.NEVER)).drills("thrust", "cut"), "A0", "A1"));
+        Set<String> told = Set.copyOf(why(
+                Classes.of(2, 2).ways(ClassPractice.USUAL.with(BothNew.NEVER)).drills("thrust", "cut"), "A0", "A1"));
         assertTrue(told.stream().anyMatch(one -> one.startsWith("Both are new to thrust, cut")));
     }
 }

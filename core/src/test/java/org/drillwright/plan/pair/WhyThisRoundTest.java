@@ -11,9 +11,9 @@ import java.util.Set;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Person;
-import org.drillwright.plan.rounds.Aim;
+import org.drillwright.plan.rounds.CostVector;
+import org.drillwright.plan.rounds.Objective;
 import org.drillwright.plan.rounds.Solution;
-import org.drillwright.plan.rounds.Tally;
 import org.drillwright.plan.walk.Walks;
 import org.drillwright.register.Entry;
 import org.drillwright.wording.Message;
@@ -164,11 +164,11 @@ class WhyThisRoundTest {
         PairingRequest request = classes.request();
         Walks walks = new Walks(ProblemMaker.of(request), request.open());
         Solution found = (request.movement() == Movement.WALK ? walks.usual() : walks.free()).solution();
-        long[] dear = Arrays.stream(Aim.values())
-                .mapToLong(aim -> found.cost().of(aim) + (aim == Aim.PAST ? more : 0))
+        long[] dear = Arrays.stream(Objective.values())
+                .mapToLong(aim -> found.cost().of(aim) + (aim == Objective.PAST ? more : 0))
                 .toArray();
         Solution dearer = new Solution(
-                found.problem(), found.table(), found.method(), found.extras(), Tally.of(dear), found.bound());
+                found.problem(), found.table(), found.method(), found.extras(), CostVector.of(dear), found.bound());
         List<String> why = new Why(request, dearer, Pairing.of(request).plan())
                 .of("B0", "B1").stream().map(Message::english).toList();
         return why.subList(why.size() - 1, why.size());

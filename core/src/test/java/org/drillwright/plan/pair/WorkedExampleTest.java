@@ -11,8 +11,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.drillwright.plan.roster.Person;
-import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Method;
+import org.drillwright.plan.rounds.Objective;
 import org.drillwright.report.plan.ChangeWords;
 import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
@@ -65,7 +65,7 @@ class WorkedExampleTest {
         assertEquals(List.of(), checker.faults());
         // Each of the three who are new has met all five: three pairs meet again.
         assertEquals(3, checker.repeats());
-        assertEquals(3, plan.verdict().orElseThrow().bound().of(Aim.REPEATS));
+        assertEquals(3, plan.verdict().orElseThrow().bound().of(Objective.REPEATS));
     }
 
     @Test

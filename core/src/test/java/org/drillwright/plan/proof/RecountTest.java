@@ -12,11 +12,11 @@ import java.util.OptionalInt;
 import java.util.Set;
 import org.drillwright.model.Hands;
 import org.drillwright.plan.roster.Apart;
+import org.drillwright.plan.roster.ClassPractice;
 import org.drillwright.plan.roster.Hand;
 import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Person;
-import org.drillwright.plan.roster.Ways;
 import org.drillwright.register.Entry;
 import org.drillwright.register.History;
 import org.junit.jupiter.api.Test;
@@ -63,7 +63,7 @@ class RecountTest {
                         "Dee",
                         Set.of("thrust"))),
                 Map.of("thrust", Hands.SAME, "opposed", Hands.OPPOSITE),
-                Ways.USUAL,
+                ClassPractice.USUAL,
                 new History(List.of(
                         Entry.workedWith(LAST, "Bo", "thrust", "Ash"),
                         Entry.workedWith(BEFORE, "Ash", "thrust", "Bo"),

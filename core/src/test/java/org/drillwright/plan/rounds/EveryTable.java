@@ -44,7 +44,7 @@ final class EveryTable {
         this.met = new int[problem.students()][problem.students()];
         this.turns = new int[4][problem.students()];
         for (int one = 0; one < problem.students(); one++) {
-            turns[0][one] = problem.hadBefore(Aim.TURNS, one);
+            turns[0][one] = problem.hadBefore(Objective.TURNS, one);
             for (int other = 0; other < problem.students(); other++) {
                 met[one][other] = problem.metBefore(one, other);
             }
@@ -220,11 +220,11 @@ final class EveryTable {
             costs[1] += met[one][other];
             met[one][other] += by;
             costs[problem.isAsking(round) ? 0 : 10] +=
-                    problem.cost(problem.isAsking(round) ? Aim.ASKED : Aim.HANDS, one, other);
-            costs[6] += problem.cost(Aim.GAP, one, other);
-            costs[7] = Math.max(costs[7], problem.cost(Aim.WIDEST, one, other));
-            costs[8] += problem.cost(Aim.PAST, one, other);
-            costs[9] += problem.cost(Aim.LEVEL, one, other);
+                    problem.cost(problem.isAsking(round) ? Objective.ASKED : Objective.HANDS, one, other);
+            costs[6] += problem.cost(Objective.GAP, one, other);
+            costs[7] = Math.max(costs[7], problem.cost(Objective.WIDEST, one, other));
+            costs[8] += problem.cost(Objective.PAST, one, other);
+            costs[9] += problem.cost(Objective.LEVEL, one, other);
         }
         if (people.length == 3) {
             turn(1, people[2], 3, by, costs);

@@ -31,23 +31,23 @@ class FactorTest {
         return Factor.solve(problem, extras, Bound.of(problem, extras));
     }
 
-    private static Tally bound(Problem problem) {
+    private static CostVector bound(Problem problem) {
         return solve(problem).orElseThrow().bound();
     }
 
-    private static Table table(Problem problem) {
+    private static PartnerTable table(Problem problem) {
         List<int[]> rounds = solve(problem).orElseThrow().begun();
         assertEquals(problem.rounds(), rounds.size(), "no split");
-        return new Table(rounds.toArray(int[][]::new));
+        return new PartnerTable(rounds.toArray(int[][]::new));
     }
 
-    private static Tally tally(Aim aim, long cost) {
-        long[] costs = new long[Aim.COUNT];
+    private static CostVector tally(Objective aim, long cost) {
+        long[] costs = new long[Objective.COUNT];
         costs[aim.rank()] = cost;
-        return Tally.of(costs);
+        return CostVector.of(costs);
     }
 
-    private static Set<List<Integer>> rows(Table table, int rounds, int students) {
+    private static Set<List<Integer>> rows(PartnerTable table, int rounds, int students) {
         Set<List<Integer>> rows = new HashSet<>();
         for (int round = 0; round < rounds; round++) {
             rows.add(IntStream.of(Rows.of(table, round, students)).boxed().toList());
@@ -68,10 +68,10 @@ class FactorTest {
     @MethodSource("org.drillwright.plan.rounds.Four#orders")
     void two_rounds_of_four_are_the_two_cheapest_ways(String order) {
         Four four = new Four(order, 2)
-                .cost(0, Aim.PAST, 1, 1)
-                .cost(1, Aim.PAST, 2, 2)
-                .cost(2, Aim.PAST, 3, 4);
-        assertEquals(tally(Aim.PAST, 6), bound(four.problem()));
+                .cost(0, Objective.PAST, 1, 1)
+                .cost(1, Objective.PAST, 2, 2)
+                .cost(2, Objective.PAST, 3, 4);
+        assertEquals(tally(Objective.PAST, 6), bound(four.problem()));
         assertEquals(rows(four, 0, 1), rows(table(four.problem()), 2, 4));
     }
 
@@ -80,18 +80,18 @@ class FactorTest {
     void pairs_of_earlier_today_are_not_used(String order) {
         Four four = new Four(order, 2)
                 .met(0, 1)
-                .cost(0, Aim.LEVEL, 1, 1)
-                .cost(1, Aim.LEVEL, 2, 2)
-                .cost(2, Aim.LEVEL, 3, 4);
-        assertEquals(tally(Aim.LEVEL, 11), bound(four.problem()));
+                .cost(0, Objective.LEVEL, 1, 1)
+                .cost(1, Objective.LEVEL, 2, 2)
+                .cost(2, Objective.LEVEL, 3, 4);
+        assertEquals(tally(Objective.LEVEL, 11), bound(four.problem()));
         assertEquals(rows(four, 1, 2), rows(table(four.problem()), 2, 4));
     }
 
     /** Three and the helper, 3: in three rounds all ways. 0 had two turns more than the others; this one costs 2. */
     @Test
     void the_helper_is_met_like_anyone_else() {
-        Problem problem = problem(3, 1, 3).had(Aim.TURNS, 0, 2);
-        assertEquals(tally(Aim.TURNS, 2), bound(problem));
+        Problem problem = problem(3, 1, 3).had(Objective.TURNS, 0, 2);
+        assertEquals(tally(Objective.TURNS, 2), bound(problem));
         assertEquals(Set.of(List.of(1, 0, 3), List.of(2, 3, 0), List.of(3, 2, 1)), rows(table(problem), 3, 3));
     }
 
@@ -121,9 +121,11 @@ class FactorTest {
     @ParameterizedTest
     @MethodSource("org.drillwright.plan.rounds.Four#orders")
     void of_equal_sums_of_gaps_the_one_with_the_smaller_largest_is_taken(String order) {
-        Four four =
-                new Four(order, 1).cost(0, Aim.GAP, 5, 0).cost(1, Aim.GAP, 2, 3).cost(2, Aim.GAP, 9, 9);
-        assertEquals(Tally.of(0, 0, 0, 0, 0, 0, 5, 3, 0, 0, 0), bound(four.problem()));
+        Four four = new Four(order, 1)
+                .cost(0, Objective.GAP, 5, 0)
+                .cost(1, Objective.GAP, 2, 3)
+                .cost(2, Objective.GAP, 9, 9);
+        assertEquals(CostVector.of(0, 0, 0, 0, 0, 0, 5, 3, 0, 0, 0), bound(four.problem()));
         assertEquals(rows(four, 1), rows(table(four.problem()), 1, 4));
     }
 
@@ -131,9 +133,11 @@ class FactorTest {
     @ParameterizedTest
     @MethodSource("org.drillwright.plan.rounds.Four#orders")
     void a_smaller_largest_gap_does_not_buy_a_larger_sum(String order) {
-        Four four =
-                new Four(order, 1).cost(0, Aim.GAP, 5, 0).cost(1, Aim.GAP, 3, 3).cost(2, Aim.GAP, 9, 9);
-        assertEquals(Tally.of(0, 0, 0, 0, 0, 0, 5, 5, 0, 0, 0), bound(four.problem()));
+        Four four = new Four(order, 1)
+                .cost(0, Objective.GAP, 5, 0)
+                .cost(1, Objective.GAP, 3, 3)
+                .cost(2, Objective.GAP, 9, 9);
+        assertEquals(CostVector.of(0, 0, 0, 0, 0, 0, 5, 5, 0, 0, 0), bound(four.problem()));
         assertEquals(rows(four, 0), rows(table(four.problem()), 1, 4));
     }
 
@@ -142,10 +146,10 @@ class FactorTest {
     @MethodSource("org.drillwright.plan.rounds.Four#orders")
     void the_more_important_aim_decides_over_all_rounds_together(String order) {
         Four four = new Four(order, 2)
-                .cost(0, Aim.HANDS, 2, 2)
-                .cost(1, Aim.HANDS, 2, 2)
-                .cost(2, Aim.PAST, 1, 0);
-        assertEquals(tally(Aim.HANDS, 8), bound(four.problem()));
+                .cost(0, Objective.HANDS, 2, 2)
+                .cost(1, Objective.HANDS, 2, 2)
+                .cost(2, Objective.PAST, 1, 0);
+        assertEquals(tally(Objective.HANDS, 8), bound(four.problem()));
     }
 
     /**
@@ -157,9 +161,9 @@ class FactorTest {
     void an_aim_without_room_beside_the_others_is_looked_at_behind_them(int gap) {
         Four four = new Four("012", 1);
         for (int part = 0; part < 3; part++) {
-            four.cost(part, Aim.GAP, gap, 0).cost(part, Aim.HANDS, 1, 1);
+            four.cost(part, Objective.GAP, gap, 0).cost(part, Objective.HANDS, 1, 1);
         }
-        assertEquals(Tally.of(0, 0, 0, 0, 0, 0, gap, gap, 0, 0, 2), bound(four.problem()));
+        assertEquals(CostVector.of(0, 0, 0, 0, 0, 0, gap, gap, 0, 0, 2), bound(four.problem()));
     }
 
     /** A gap that finds no room even alone: of it and of what stands behind it nothing is known. */
@@ -167,9 +171,9 @@ class FactorTest {
     void what_finds_no_room_at_all_has_no_bound() {
         Four four = new Four("012", 1);
         for (int part = 0; part < 3; part++) {
-            four.cost(part, Aim.GAP, 1_000_000_001, 0).cost(part, Aim.HANDS, 1, 1);
+            four.cost(part, Objective.GAP, 1_000_000_001, 0).cost(part, Objective.HANDS, 1, 1);
         }
-        assertEquals(Tally.of(new long[Aim.COUNT]), bound(four.problem()));
+        assertEquals(CostVector.of(new long[Objective.COUNT]), bound(four.problem()));
     }
 
     /** Two triangles, of which each pair costs nothing; all pairs across cost 1. */
@@ -177,7 +181,7 @@ class FactorTest {
         Problem problem = problem(6, 0, 2);
         for (int one = 0; one < 3; one++) {
             for (int other = 3; other < 6; other++) {
-                problem.cost(Aim.PAST, names[one], names[other], 1);
+                problem.cost(Objective.PAST, names[one], names[other], 1);
             }
         }
         return problem;
@@ -187,7 +191,7 @@ class FactorTest {
     @Test
     void a_factor_that_does_not_split_is_a_bound_all_the_same() {
         Factor.Outcome outcome = solve(triangles(0, 1, 2, 3, 4, 5)).orElseThrow();
-        assertEquals(tally(Aim.PAST, 0), outcome.bound());
+        assertEquals(tally(Objective.PAST, 0), outcome.bound());
         assertEquals(0, outcome.begun().size());
     }
 
@@ -199,10 +203,10 @@ class FactorTest {
     void thirds_join_the_cheapest_pairs() {
         Problem problem = problem(5, 0, 2).ways(/* thirds= */ true, BothNew.NEVER, 1);
         for (int other = 0; other < 4; other++) {
-            problem.cost(Aim.PAST, other, 4, 1);
+            problem.cost(Objective.PAST, other, 4, 1);
         }
         List<Extras> extras = Extras.ofAll(problem);
-        Tally bound = Bound.of(problem, extras);
+        CostVector bound = Bound.of(problem, extras);
         List<int[]> begun = Factor.withThirds(problem, extras, bound);
         assertEquals(2, begun.size());
         for (int[] row : begun) {
@@ -214,9 +218,9 @@ class FactorTest {
             int middle = problem.joined(thirds.get(0));
             assertEquals(middle, row[row[middle]], "the one in the middle has a partner");
         }
-        Tally cost = Reckoning.tally(problem, new Table(begun.toArray(int[][]::new)));
-        assertEquals(0, cost.of(Aim.THREES));
-        assertEquals(2, cost.of(Aim.PAST));
+        CostVector cost = TableCost.tally(problem, new PartnerTable(begun.toArray(int[][]::new)));
+        assertEquals(0, cost.of(Objective.THREES));
+        assertEquals(2, cost.of(Objective.PAST));
     }
 
     /**
@@ -239,7 +243,8 @@ class FactorTest {
         "3,0,4,1,5,2"
     })
     void of_equal_factors_one_that_splits_is_found(int a, int b, int c, int d, int e, int f) {
-        Problem problem = triangles(a, b, c, d, e, f).cost(Aim.PAST, a, d, 0).cost(Aim.PAST, b, e, 0);
+        Problem problem =
+                triangles(a, b, c, d, e, f).cost(Objective.PAST, a, d, 0).cost(Objective.PAST, b, e, 0);
         int[] first = new int[6];
         int[] second = new int[6];
         pair(first, c, a, d, f, e, b);
@@ -285,13 +290,13 @@ class FactorTest {
                 : new int[][] {{0, 2, 1, 3}, {0, 1, 2, 3}};
         for (int one = 0; one < 40; one++) {
             for (int other = one + 1; other < 40; other++) {
-                problem.cost(Aim.GAP, one, other, one < 4 ? 9 : 0);
+                problem.cost(Objective.GAP, one, other, one < 4 ? 9 : 0);
             }
         }
-        problem.cost(Aim.GAP, ways[0][0], ways[0][1], 5).cost(Aim.GAP, ways[0][2], ways[0][3], 0);
-        problem.cost(Aim.GAP, ways[1][0], ways[1][1], 2).cost(Aim.GAP, ways[1][2], ways[1][3], 3);
+        problem.cost(Objective.GAP, ways[0][0], ways[0][1], 5).cost(Objective.GAP, ways[0][2], ways[0][3], 0);
+        problem.cost(Objective.GAP, ways[1][0], ways[1][1], 2).cost(Objective.GAP, ways[1][2], ways[1][3], 3);
         leave(pairs, problem);
-        assertEquals(Tally.of(0, 0, 0, 0, 0, 0, sum, widest, 0, 0, 0), bound(problem));
+        assertEquals(CostVector.of(0, 0, 0, 0, 0, 0, sum, widest, 0, 0, 0), bound(problem));
     }
 
     /** All pairs have a gap of 1, so nothing can be narrower: with 1500 vertices that is known, with more it isn't. */
@@ -301,11 +306,11 @@ class FactorTest {
         Problem problem = problem(40, 0, 1);
         for (int one = 0; one < 40; one++) {
             for (int other = one + 1; other < 40; other++) {
-                problem.cost(Aim.GAP, one, other, 1);
+                problem.cost(Objective.GAP, one, other, 1);
             }
         }
         leave(pairs, problem);
-        assertEquals(Tally.of(0, 0, 0, 0, 0, 0, 20, widest, 0, 0, 0), bound(problem));
+        assertEquals(CostVector.of(0, 0, 0, 0, 0, 0, 20, widest, 0, 0, 0), bound(problem));
     }
 
     /** 40 people are 20 pairs; each has met once. Without gaps nothing stands before the past. */
@@ -314,10 +319,10 @@ class FactorTest {
         Problem problem = problem(40, 0, 1);
         for (int one = 0; one < 40; one++) {
             for (int other = one + 1; other < 40; other++) {
-                problem.cost(Aim.PAST, one, other, 1);
+                problem.cost(Objective.PAST, one, other, 1);
             }
         }
-        assertEquals(tally(Aim.PAST, 20), bound(problem));
+        assertEquals(tally(Objective.PAST, 20), bound(problem));
     }
 
     /** 78 people, one round: 78 + 2 * 2961 = 6000. 64 people, 31 rounds: 64 * 31 + 2 * 2009 = 6002. */

@@ -26,7 +26,7 @@ final class Four {
     }
 
     /** What the two pairs of one part cost. */
-    Four cost(int part, Aim aim, int one, int other) {
+    Four cost(int part, Objective aim, int one, int other) {
         int[][] pairs = WAYS[order[part]];
         problem.cost(aim, pairs[0][0], pairs[0][1], one);
         problem.cost(aim, pairs[1][0], pairs[1][1], other);

@@ -76,7 +76,7 @@ class ObstructedClassesTest {
     @CsvSource({"1, 0", "2, 1", "3, 3", "4, 6", "6, 15"})
     void petersens_graph_has_no_two_rounds_without_a_repeat(int rounds, int repeats) {
         Solution solution = Solver.solve(meeting(10, 0, rounds, petersen()));
-        assertEquals(repeats, solution.cost().of(Aim.REPEATS));
+        assertEquals(repeats, solution.cost().of(Objective.REPEATS));
         assertEquals(solution.cost(), solution.bound());
     }
 
@@ -85,9 +85,9 @@ class ObstructedClassesTest {
     void petersens_graph_under_other_numbers_costs_the_same() {
         Random chance = new Random(1898);
         Problem problem = meeting(10, 0, 2, petersen());
-        petersen().forEach(pair -> problem.cost(Aim.PAST, pair[0], pair[1], chance.nextInt(5)));
+        petersen().forEach(pair -> problem.cost(Objective.PAST, pair[0], pair[1], chance.nextInt(5)));
         Solution first = Solver.solve(problem);
-        assertEquals(1, first.cost().of(Aim.REPEATS));
+        assertEquals(1, first.cost().of(Objective.REPEATS));
         for (int time = 0; time < 30; time++) {
             Solution other = Solver.solve(SmallClass.relabelled(problem, turned(problem, chance)));
             assertEquals(first.cost(), other.cost());
@@ -242,9 +242,9 @@ class ObstructedClassesTest {
                 .distinct()
                 .count();
         Solution solution = Solver.solve(meeting(2 * half, 0, each, pairs));
-        assertEquals(0, solution.cost().of(Aim.REPEATS));
+        assertEquals(0, solution.cost().of(Objective.REPEATS));
         Solution more = Solver.solve(meeting(2 * half, 0, each + 1, pairs));
-        assertEquals(half, more.cost().of(Aim.REPEATS));
+        assertEquals(half, more.cost().of(Objective.REPEATS));
         assertEquals(more.cost(), more.bound());
     }
 
@@ -256,9 +256,9 @@ class ObstructedClassesTest {
                 0,
                 Solver.solve(meeting(people, 0, people - 1, all(0, people)))
                         .cost()
-                        .of(Aim.REPEATS));
+                        .of(Objective.REPEATS));
         Solution more = Solver.solve(meeting(people, 0, people, all(0, people)));
-        assertEquals(people / 2, more.cost().of(Aim.REPEATS));
+        assertEquals(people / 2, more.cost().of(Objective.REPEATS));
         assertEquals(more.cost(), more.bound());
     }
 
@@ -285,7 +285,8 @@ class ObstructedClassesTest {
                     left[other]--;
                 }
             }
-            assertEquals(0, Solver.solve(problem).cost().of(Aim.REPEATS), people + " people, " + rounds + " rounds");
+            assertEquals(
+                    0, Solver.solve(problem).cost().of(Objective.REPEATS), people + " people, " + rounds + " rounds");
         }
     }
 

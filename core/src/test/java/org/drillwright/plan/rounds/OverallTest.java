@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.drillwright.plan.roster.BothNew;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,17 +22,17 @@ class OverallTest {
         return new Problem(students, helpers, Collections.nCopies(rounds, fresh));
     }
 
-    private static Tally row(Problem problem) {
+    private static CostVector row(Problem problem) {
         List<Extras> extras = Extras.ofAll(problem);
         return Overall.of(problem, extras, Bound.byRounds(problem, extras), student -> true)
                 .orElseThrow();
     }
 
-    private static Stream<Aim> aims() {
-        return Stream.of(Aim.GAP, Aim.PAST, Aim.LEVEL, Aim.HANDS);
+    private static Stream<Objective> aims() {
+        return Stream.of(Objective.GAP, Objective.PAST, Objective.LEVEL, Objective.HANDS);
     }
 
-    private static Problem four(Aim aim, int rounds) {
+    private static Problem four(Objective aim, int rounds) {
         return new Four("012", rounds)
                 .cost(0, aim, 1, 1)
                 .cost(1, aim, 2, 2)
@@ -42,37 +43,37 @@ class OverallTest {
     /** Two rounds: each has two partners, at least for 1 + 2; that is 12 seen from both sides. */
     @ParameterizedTest
     @MethodSource("aims")
-    void without_repeats_each_has_its_cheapest_partners(Aim aim) {
+    void without_repeats_each_has_its_cheapest_partners(Objective aim) {
         assertEquals(6, row(four(aim, 2)).of(aim));
     }
 
     /** Four rounds: all three ways for 2 + 4 + 6, and the cheapest once more for 2; two pairs repeat. */
     @ParameterizedTest
     @MethodSource("aims")
-    void with_the_fewest_repeats_the_cheapest_meet_again(Aim aim) {
-        assertEquals(2, row(four(aim, 4)).of(Aim.REPEATS));
+    void with_the_fewest_repeats_the_cheapest_meet_again(Objective aim) {
+        assertEquals(2, row(four(aim, 4)).of(Objective.REPEATS));
         assertEquals(14, row(four(aim, 4)).of(aim));
-        assertEquals(aim == Aim.GAP ? 3 : 0, row(four(aim, 4)).of(Aim.WIDEST));
+        assertEquals(aim == Objective.GAP ? 3 : 0, row(four(aim, 4)).of(Objective.WIDEST));
     }
 
     /** 0 and 1 have met, so way 0 would be a repeat: ways 1 and 2, for 4 + 6. */
     @Test
     void a_partner_of_earlier_today_is_none_of_the_cheapest() {
-        assertEquals(10, row(four(Aim.GAP, 2).met(0, 1, 1)).of(Aim.GAP));
+        assertEquals(10, row(four(Objective.GAP, 2).met(0, 1, 1)).of(Objective.GAP));
     }
 
     /** 0 and 1 are new, 2 and 3 know it; all pairs with 2 cost 5. In two rounds each new one meets both for 5 + 0. */
     @Test
     void who_is_new_in_all_rounds_has_only_those_who_know_it() {
         Problem problem = problem(4, 0, 2, 0, 1);
-        problem.cost(Aim.PAST, 0, 2, 5).cost(Aim.PAST, 1, 2, 5);
-        assertEquals(10, row(problem).of(Aim.PAST));
+        problem.cost(Objective.PAST, 0, 2, 5).cost(Objective.PAST, 1, 2, 5);
+        assertEquals(10, row(problem).of(Objective.PAST));
     }
 
     /** 0 may only work with 1, so both rounds are alike: two repeats. */
     @Test
     void whose_only_partner_it_is_repeats_and_so_do_the_others() {
-        assertEquals(2, row(problem(4, 0, 2).apart(0, 2).apart(0, 3)).of(Aim.REPEATS));
+        assertEquals(2, row(problem(4, 0, 2).apart(0, 2).apart(0, 3)).of(Objective.REPEATS));
     }
 
     /**
@@ -82,8 +83,8 @@ class OverallTest {
     @ParameterizedTest(name = "{0} helpers: {1}, with two turns before {2}")
     @CsvSource({"0, 1, 3", "1, 1, 3"})
     void turns_are_dealt_beside_the_fewest_repeats(int helpers, int even, int before) {
-        Aim kind = helpers > 0 ? Aim.TURNS : Aim.BLANKS;
-        assertEquals(1, row(problem(3, helpers, 4)).of(Aim.REPEATS));
+        Objective kind = helpers > 0 ? Objective.TURNS : Objective.BLANKS;
+        assertEquals(1, row(problem(3, helpers, 4)).of(Objective.REPEATS));
         assertEquals(even, row(problem(3, helpers, 4)).of(kind));
         assertEquals(before, row(problem(3, helpers, 4).had(kind, 0, 2)).of(kind));
     }
@@ -95,17 +96,17 @@ class OverallTest {
     @Test
     void the_middle_of_a_three_meets_two() {
         Problem once = gaps(problem(3, 0, 1));
-        assertEquals(9, row(once).of(Aim.GAP));
+        assertEquals(9, row(once).of(Objective.GAP));
         Problem thrice = gaps(problem(3, 0, 3));
-        assertEquals(3, row(thrice).of(Aim.REPEATS));
-        assertEquals(30, row(thrice).of(Aim.GAP));
+        assertEquals(3, row(thrice).of(Objective.REPEATS));
+        assertEquals(30, row(thrice).of(Objective.GAP));
     }
 
     private static Problem gaps(Problem problem) {
-        return problem.cost(Aim.GAP, 0, 1, 4)
-                .cost(Aim.GAP, 0, 2, 5)
-                .cost(Aim.GAP, 1, 2, 6)
-                .ways(/* thirds= */ true, org.drillwright.plan.roster.BothNew.NEVER, 1);
+        return problem.cost(Objective.GAP, 0, 1, 4)
+                .cost(Objective.GAP, 0, 2, 5)
+                .cost(Objective.GAP, 1, 2, 6)
+                .ways(/* thirds= */ true, BothNew.NEVER, 1);
     }
 
     /** Half a repeat is a whole one, and behind it nothing is known of pairs: five who may only meet in a ring, three rounds. */
@@ -117,12 +118,12 @@ class OverallTest {
                 if (other - one != 1 && other - one != 4) {
                     problem.apart(one, other);
                 }
-                problem.cost(Aim.PAST, one, other, 1);
+                problem.cost(Objective.PAST, one, other, 1);
             }
         }
         // 15 turns, 3 of them with the helper: 6 pairs, and the ring has 5.
-        assertEquals(1, row(problem).of(Aim.REPEATS));
-        assertEquals(6, row(problem).of(Aim.PAST));
+        assertEquals(1, row(problem).of(Objective.REPEATS));
+        assertEquals(6, row(problem).of(Objective.PAST));
     }
 
     @Test

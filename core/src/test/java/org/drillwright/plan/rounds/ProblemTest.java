@@ -44,14 +44,22 @@ class ProblemTest {
 
     @Test
     void what_was_before_is_kept_for_each() {
-        problem.met(0, 2, 3).had(Aim.TURNS, 1, 4).had(Aim.BLANKS, 2, 5).cost(Aim.PAST, 1, 2, 6);
+        problem.met(0, 2, 3)
+                .had(Objective.TURNS, 1, 4)
+                .had(Objective.BLANKS, 2, 5)
+                .cost(Objective.PAST, 1, 2, 6);
         assertEquals(
                 List.of(3, 3, 0), List.of(problem.metBefore(0, 2), problem.metBefore(2, 0), problem.metBefore(0, 1)));
-        assertEquals(List.of(0, 4), List.of(problem.hadBefore(Aim.TURNS, 0), problem.hadBefore(Aim.TURNS, 1)));
-        assertEquals(List.of(0, 5), List.of(problem.hadBefore(Aim.BLANKS, 1), problem.hadBefore(Aim.BLANKS, 2)));
+        assertEquals(
+                List.of(0, 4), List.of(problem.hadBefore(Objective.TURNS, 0), problem.hadBefore(Objective.TURNS, 1)));
+        assertEquals(
+                List.of(0, 5), List.of(problem.hadBefore(Objective.BLANKS, 1), problem.hadBefore(Objective.BLANKS, 2)));
         assertEquals(
                 List.of(6L, 6L, 0L),
-                List.of(problem.cost(Aim.PAST, 1, 2), problem.cost(Aim.PAST, 2, 1), problem.cost(Aim.LEVEL, 1, 2)));
+                List.of(
+                        problem.cost(Objective.PAST, 1, 2),
+                        problem.cost(Objective.PAST, 2, 1),
+                        problem.cost(Objective.LEVEL, 1, 2)));
     }
 
     @Test

@@ -26,13 +26,13 @@ class ProofTest {
         way(problem, new int[] {0, 1, 2, 3}, 7, 7, 1, 0);
         way(problem, new int[] {0, 2, 1, 3}, 7, 7, 1, 2);
         Solution solution = Solver.solve(problem);
-        assertEquals(Tally.of(0, 0, 0, 0, 0, 0, 0, 0, 22, 4, 0), solution.cost());
+        assertEquals(CostVector.of(0, 0, 0, 0, 0, 0, 0, 0, 22, 4, 0), solution.cost());
         assertEquals(solution.cost(), solution.bound());
     }
 
     private static void way(Problem problem, int[] pairs, int past, int otherPast, int level, int otherLevel) {
-        problem.cost(Aim.PAST, pairs[0], pairs[1], past).cost(Aim.PAST, pairs[2], pairs[3], otherPast);
-        problem.cost(Aim.LEVEL, pairs[0], pairs[1], level).cost(Aim.LEVEL, pairs[2], pairs[3], otherLevel);
+        problem.cost(Objective.PAST, pairs[0], pairs[1], past).cost(Objective.PAST, pairs[2], pairs[3], otherPast);
+        problem.cost(Objective.LEVEL, pairs[0], pairs[1], level).cost(Objective.LEVEL, pairs[2], pairs[3], otherLevel);
     }
 
     /** Seven had 2 1 2 2 0 1 1 turns with the helper; six more are dealt: 0 1 1 1 1 and a 2, the one who had none twice. */
@@ -41,10 +41,10 @@ class ProofTest {
         Problem problem = new Problem(7, 1, Collections.nCopies(6, new BitSet()));
         int[] had = {2, 1, 2, 2, 0, 1, 1};
         for (int student = 0; student < had.length; student++) {
-            problem.had(Aim.TURNS, student, had[student]);
+            problem.had(Objective.TURNS, student, had[student]);
         }
         Solution solution = Solver.solve(problem);
-        assertEquals(Tally.of(0, 0, 6, 0, 0, 0, 0, 0, 0, 0, 0), solution.cost());
+        assertEquals(CostVector.of(0, 0, 6, 0, 0, 0, 0, 0, 0, 0, 0), solution.cost());
         assertEquals(solution.cost(), solution.bound());
     }
 
@@ -76,7 +76,7 @@ class ProofTest {
         for (int round = 0; round < problem.rounds(); round++) {
             assertEquals(search.kinds(round), solution.extras().get(round), said + ", round " + round);
         }
-        Tally best = Tally.of(search.best());
+        CostVector best = CostVector.of(search.best());
         String costs = said + ": " + solution.bound() + " " + best + " " + solution.cost();
         assertTrue(solution.bound().compareTo(best) <= 0, costs);
         assertTrue(best.compareTo(solution.cost()) <= 0, costs);
@@ -114,9 +114,9 @@ class ProofTest {
                 for (int rounds = 1; rounds <= (students > 5 ? 1 : 2); rounds++) {
                     Problem problem = new Problem(students, helpers, Collections.nCopies(rounds, novices))
                             .ways(thirds, two, 1 + rounds)
-                            .had(Aim.TURNS, students - 1, 1)
-                            .cost(Aim.PAST, 0, 1, 4)
-                            .cost(Aim.LEVEL, 0, 2, 1);
+                            .had(Objective.TURNS, students - 1, 1)
+                            .cost(Objective.PAST, 0, 1, 4)
+                            .cost(Objective.LEVEL, 0, 2, 1);
                     for (String pair : apart.isEmpty() ? new String[0] : apart.split(" ")) {
                         problem.apart(pair.charAt(0) - '0', pair.charAt(2) - '0');
                     }

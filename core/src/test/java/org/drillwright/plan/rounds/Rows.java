@@ -7,7 +7,7 @@ final class Rows {
 
     private Rows() {}
 
-    static int[] of(Table table, int round, int students) {
+    static int[] of(PartnerTable table, int round, int students) {
         return IntStream.range(0, students)
                 .map(student -> table.mate(round, student))
                 .toArray();

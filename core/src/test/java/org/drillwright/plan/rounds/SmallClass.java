@@ -36,13 +36,13 @@ final class SmallClass {
         }
         boolean training = chance.nextInt(4) == 0;
         for (int one = 0; one < students; one++) {
-            problem.had(Aim.TURNS, one, chance.nextInt(3));
+            problem.had(Objective.TURNS, one, chance.nextInt(3));
             for (int other = one + 1; other < students; other++) {
-                problem.cost(Aim.ASKED, one, other, chance.nextInt(2));
-                problem.cost(Aim.PAST, one, other, chance.nextInt(4) * chance.nextInt(3));
+                problem.cost(Objective.ASKED, one, other, chance.nextInt(2));
+                problem.cost(Objective.PAST, one, other, chance.nextInt(4) * chance.nextInt(3));
                 int unlike = chance.nextInt(4);
                 Problem unused =
-                        training ? problem.gap(one, other, unlike) : problem.cost(Aim.LEVEL, one, other, unlike);
+                        training ? problem.gap(one, other, unlike) : problem.cost(Objective.LEVEL, one, other, unlike);
                 problem.met(one, other, chance.nextInt(8) == 0 ? 1 : 0);
             }
             for (int other = one + 1; other < students + helpers; other++) {
@@ -74,7 +74,7 @@ final class SmallClass {
             }
         }
         for (int one = 0; one < problem.students(); one++) {
-            for (Aim kind : Aim.TURNS_OF_A_KIND) {
+            for (Objective kind : Objective.TURNS_OF_A_KIND) {
                 same.had(kind, number[one], problem.hadBefore(kind, one));
             }
             for (int other = one + 1; other < problem.blank(); other++) {
@@ -83,7 +83,13 @@ final class SmallClass {
                 }
                 if (problem.isStudent(other)) {
                     same.met(number[one], number[other], problem.metBefore(one, other));
-                    for (Aim aim : List.of(Aim.ASKED, Aim.GAP, Aim.PAST, Aim.LEVEL, Aim.HANDS, Aim.WIDEST)) {
+                    for (Objective aim : List.of(
+                            Objective.ASKED,
+                            Objective.GAP,
+                            Objective.PAST,
+                            Objective.LEVEL,
+                            Objective.HANDS,
+                            Objective.WIDEST)) {
                         same.cost(aim, number[one], number[other], Math.toIntExact(problem.cost(aim, one, other)));
                     }
                 }

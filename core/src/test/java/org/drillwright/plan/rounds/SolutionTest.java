@@ -11,17 +11,17 @@ import org.junit.jupiter.params.provider.MethodSource;
 class SolutionTest {
 
     private static Four four(String order) {
-        return new Four(order, 2).cost(1, Aim.PAST, 1, 0).cost(2, Aim.PAST, 2, 2);
+        return new Four(order, 2).cost(1, Objective.PAST, 1, 0).cost(2, Objective.PAST, 2, 2);
     }
 
     private static Solution solution(Four four) {
-        Table table = new Table(new int[][] {four.row(0), four.row(1)});
-        Tally cost = Reckoning.tally(four.problem(), table);
+        PartnerTable table = new PartnerTable(new int[][] {four.row(0), four.row(1)});
+        CostVector cost = TableCost.tally(four.problem(), table);
         return new Solution(four.problem(), table, Method.STEPWISE, Extras.ofAll(four.problem()), cost, cost);
     }
 
-    private static Optional<Tally> costs(long repeats, long past) {
-        return Optional.of(Tally.of(0, repeats, 0, 0, 0, 0, 0, 0, past, 0, 0));
+    private static Optional<CostVector> costs(long repeats, long past) {
+        return Optional.of(CostVector.of(0, repeats, 0, 0, 0, 0, 0, 0, past, 0, 0));
     }
 
     /** In round 0 either way 1, which then comes twice, or way 2. */

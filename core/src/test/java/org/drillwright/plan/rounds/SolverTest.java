@@ -15,13 +15,13 @@ class SolverTest {
 
     private static Four four(String order, int rounds) {
         return new Four(order, rounds)
-                .cost(0, Aim.GAP, 1, 1)
-                .cost(1, Aim.GAP, 2, 2)
-                .cost(2, Aim.GAP, 3, 3);
+                .cost(0, Objective.GAP, 1, 1)
+                .cost(1, Objective.GAP, 2, 2)
+                .cost(2, Objective.GAP, 3, 3);
     }
 
-    private static Tally repeatsAndGaps(long repeats, long sum, long widest) {
-        return Tally.of(0, repeats, 0, 0, 0, 0, sum, widest, 0, 0, 0);
+    private static CostVector repeatsAndGaps(long repeats, long sum, long widest) {
+        return CostVector.of(0, repeats, 0, 0, 0, 0, sum, widest, 0, 0, 0);
     }
 
     @ParameterizedTest
@@ -54,7 +54,7 @@ class SolverTest {
         for (int one = 0; one < 12; one++) {
             for (int other = one + 1; other < 12; other++) {
                 if (one / 4 == other / 4) {
-                    problem.cost(Aim.GAP, one, other, gaps[one % 4][other % 4]);
+                    problem.cost(Objective.GAP, one, other, gaps[one % 4][other % 4]);
                 } else {
                     problem.apart(one, other);
                 }
@@ -130,10 +130,10 @@ class SolverTest {
     @Test
     void nobody_and_no_rounds_are_served_too() {
         Solution nobody = Solver.solve(new Problem(0, 1, List.of(new BitSet())));
-        assertEquals(Tally.of(new long[Aim.COUNT]), nobody.cost());
+        assertEquals(CostVector.of(new long[Objective.COUNT]), nobody.cost());
         assertEquals(nobody.cost(), nobody.bound());
         Solution never = Solver.solve(new Problem(4, 0, List.of()));
-        assertEquals(Tally.of(new long[Aim.COUNT]), never.cost());
+        assertEquals(CostVector.of(new long[Objective.COUNT]), never.cost());
         assertEquals(List.of(), never.extras());
     }
 

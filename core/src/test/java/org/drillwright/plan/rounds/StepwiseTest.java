@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Rounds found one by one: exact for one round, and for several where the best table is known beforehand. */
 class StepwiseTest {
 
-    private static final Tally NOTHING = Tally.of(new long[Aim.COUNT]);
+    private static final CostVector NOTHING = CostVector.of(new long[Objective.COUNT]);
 
     private static Stepwise stepwise(Problem problem) {
         return new Stepwise(problem, Extras.ofAll(problem), NOTHING);
@@ -26,11 +26,12 @@ class StepwiseTest {
     @ParameterizedTest
     @MethodSource("org.drillwright.plan.rounds.Four#orders")
     void one_round_is_found_exactly_whatever_it_was_before(String order) {
-        Four four = new Four(order, 1).cost(1, Aim.PAST, 1, 1).cost(2, Aim.PAST, 2, 2);
+        Four four = new Four(order, 1).cost(1, Objective.PAST, 1, 1).cost(2, Objective.PAST, 2, 2);
         Stepwise stepwise = stepwise(four.problem());
         assertArrayEquals(four.row(0), Rows.of(stepwise.best(List.of()), 0, 4));
         for (int part = 0; part < 3; part++) {
-            assertArrayEquals(four.row(0), Rows.of(stepwise.improved(new Table(new int[][] {four.row(part)})), 0, 4));
+            assertArrayEquals(
+                    four.row(0), Rows.of(stepwise.improved(new PartnerTable(new int[][] {four.row(part)})), 0, 4));
         }
     }
 
@@ -40,7 +41,7 @@ class StepwiseTest {
     void a_table_that_reaches_the_bound_stays(String order) {
         Four four = new Four(order, 1);
         for (int part = 0; part < 3; part++) {
-            Table table = new Table(new int[][] {four.row(part)});
+            PartnerTable table = new PartnerTable(new int[][] {four.row(part)});
             assertArrayEquals(four.row(part), Rows.of(stepwise(four.problem()).improved(table), 0, 4));
         }
     }
@@ -57,15 +58,15 @@ class StepwiseTest {
         List<BitSet> novices = new ArrayList<>(List.of(bits(4, 5), bits(4, 5)));
         novices.set(wide, bits(4, 6));
         Problem problem = new Problem(8, 0, novices)
-                .cost(Aim.GAP, 0, 1, 6)
-                .cost(Aim.GAP, 0, 2, 4)
-                .cost(Aim.GAP, 1, 3, 2)
-                .cost(Aim.PAST, 0, 2, 1)
-                .cost(Aim.GAP, 0, 3, 3)
-                .cost(Aim.GAP, 1, 2, 3)
-                .cost(Aim.PAST, 0, 3, 1)
-                .cost(Aim.PAST, 1, 2, 1)
-                .cost(Aim.GAP, 4, 5, 6)
+                .cost(Objective.GAP, 0, 1, 6)
+                .cost(Objective.GAP, 0, 2, 4)
+                .cost(Objective.GAP, 1, 3, 2)
+                .cost(Objective.PAST, 0, 2, 1)
+                .cost(Objective.GAP, 0, 3, 3)
+                .cost(Objective.GAP, 1, 2, 3)
+                .cost(Objective.PAST, 0, 3, 1)
+                .cost(Objective.PAST, 1, 2, 1)
+                .cost(Objective.GAP, 4, 5, 6)
                 .apart(4, 7)
                 .apart(5, 6);
         for (int one = 0; one < 4; one++) {
@@ -76,8 +77,8 @@ class StepwiseTest {
         int[][] rows = new int[2][];
         rows[wide] = new int[] {1, 0, 3, 2, 5, 4, 7, 6};
         rows[1 - wide] = new int[] {3, 2, 1, 0, 6, 7, 4, 5};
-        Table improved = stepwise(problem).improved(new Table(rows));
-        assertEquals(Tally.of(0, 0, 0, 0, 0, 0, 18, 6, 1, 0, 0), Reckoning.tally(problem, improved));
+        PartnerTable improved = stepwise(problem).improved(new PartnerTable(rows));
+        assertEquals(CostVector.of(0, 0, 0, 0, 0, 0, 18, 6, 1, 0, 0), TableCost.tally(problem, improved));
     }
 
     private static BitSet bits(int... set) {
@@ -90,7 +91,7 @@ class StepwiseTest {
     @Test
     void turns_with_the_helper_go_round() {
         Problem problem = new Problem(3, 1, Collections.nCopies(3, new BitSet()));
-        assertEquals(NOTHING, Reckoning.tally(problem, stepwise(problem).best(List.of())));
+        assertEquals(NOTHING, TableCost.tally(problem, stepwise(problem).best(List.of())));
     }
 
     /** The circle method: 0 stands still, the others go round and face whoever is as far from 0 on the other side. */
@@ -106,7 +107,7 @@ class StepwiseTest {
         Problem problem = new Problem(students, 0, Collections.nCopies(rounds, new BitSet()));
         for (int one = 0; one < students; one++) {
             for (int other = one + 1; other < students; other++) {
-                problem.cost(Aim.PAST, one, other, chance.nextInt(100) < decoys ? 0 : 1 + chance.nextInt(3));
+                problem.cost(Objective.PAST, one, other, chance.nextInt(100) < decoys ? 0 : 1 + chance.nextInt(3));
             }
         }
         List<Integer> names =
@@ -114,14 +115,14 @@ class StepwiseTest {
         Collections.shuffle(names, chance);
         for (int round = 0; round < rounds; round++) {
             for (int post = 0; post < students; post++) {
-                problem.cost(Aim.PAST, names.get(post), names.get(facing(students, round, post)), 0);
+                problem.cost(Objective.PAST, names.get(post), names.get(facing(students, round, post)), 0);
             }
         }
         return problem;
     }
 
-    private static Table inOrder(int students, int rounds) {
-        return new Table(IntStream.range(0, rounds)
+    private static PartnerTable inOrder(int students, int rounds) {
+        return new PartnerTable(IntStream.range(0, rounds)
                 .mapToObj(round -> IntStream.range(0, students)
                         .map(post -> facing(students, round, post))
                         .toArray())
@@ -134,7 +135,7 @@ class StepwiseTest {
     void of_several_beginnings_one_finds_a_hidden_table(int students, int rounds, int decoys) {
         for (int seed = 1; seed <= 40; seed++) {
             Problem problem = hidden(students, rounds, decoys, seed);
-            assertEquals(NOTHING, Reckoning.tally(problem, stepwise(problem).best(List.of())), "class " + seed);
+            assertEquals(NOTHING, TableCost.tally(problem, stepwise(problem).best(List.of())), "class " + seed);
         }
     }
 
@@ -152,8 +153,8 @@ class StepwiseTest {
     void rounds_found_anew_lead_to_a_hidden_table(int students, int rounds, int decoys, String seeds) {
         for (String seed : seeds.split(" ", -1)) {
             Problem problem = hidden(students, rounds, decoys, Integer.parseInt(seed));
-            Table improved = stepwise(problem).improved(inOrder(students, rounds));
-            assertEquals(NOTHING, Reckoning.tally(problem, improved), "class " + seed);
+            PartnerTable improved = stepwise(problem).improved(inOrder(students, rounds));
+            assertEquals(NOTHING, TableCost.tally(problem, improved), "class " + seed);
         }
     }
 }

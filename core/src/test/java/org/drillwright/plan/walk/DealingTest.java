@@ -47,7 +47,7 @@ class DealingTest {
     /** Eli and Fay are apart, so Eli joins those who are new: four of eight. */
     @Test
     void who_is_new_and_who_is_apart_stand_in_one_line() {
-        Lines lines = dealing(evening(0, bits(FAY, 6, 7)).apart(ELI, FAY))
+        LinePosts lines = dealing(evening(0, bits(FAY, 6, 7)).apart(ELI, FAY))
                 .lines(new BitSet())
                 .orElseThrow();
         assertEquals(Set.of(ELI, FAY, 6, 7), set(lines.stays()));
@@ -57,7 +57,7 @@ class DealingTest {
     /** Ash and Bo are new to Q too, nobody is apart: five of eight in one line; Cy, Dee, Eli and two who help fill the other. */
     @Test
     void helpers_fill_the_second_line() {
-        Lines lines =
+        LinePosts lines =
                 dealing(evening(2, bits(0, 1, FAY, 6, 7))).lines(new BitSet()).orElseThrow();
         assertEquals(Set.of(0, 1, FAY, 6, 7), set(lines.stays()));
         assertEquals(Set.of(2, 3, ELI, 8, 9), set(lines.moves()));
@@ -94,7 +94,7 @@ class DealingTest {
         for (int run = 0; run < 1_500; run++) {
             Problem problem = RandomEvenings.of(random, 2 + random.nextInt(7), 2);
             List<Extras> least = Extras.ofAll(problem);
-            Optional<Lines> lines = new Dealing(problem, least, 0, problem.rounds()).lines(new BitSet());
+            Optional<LinePosts> lines = new Dealing(problem, least, 0, problem.rounds()).lines(new BitSet());
             assertEquals(EveryDealing.serves(problem, least, 0, problem.rounds()), lines.isPresent(), "run " + run);
             lines.ifPresent(served -> assertTrue(EveryDealing.isSound(problem, served)));
             found += lines.isPresent() ? 1 : 0;

@@ -59,7 +59,7 @@ final class EveryDealing {
     }
 
     /** Whether everybody stands in one line once, the lines are of one length, and all may meet across. */
-    static boolean isSound(Problem problem, Lines lines) {
+    static boolean isSound(Problem problem, LinePosts lines) {
         int moving = 0;
         int helping = 0;
         for (int vertex : lines.moves()) {

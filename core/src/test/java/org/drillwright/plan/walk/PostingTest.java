@@ -8,7 +8,7 @@ import java.util.BitSet;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.drillwright.plan.rounds.Aim;
+import org.drillwright.plan.rounds.Objective;
 import org.drillwright.plan.rounds.Problem;
 import org.drillwright.plan.walk.Posting.Posted;
 import org.junit.jupiter.api.Test;
@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
  */
 class PostingTest {
 
-    private static final Lines TWO = new Lines(List.of(0, 1), List.of(2, 3));
+    private static final LinePosts TWO = new LinePosts(List.of(0, 1), List.of(2, 3));
 
     private static Problem problem(int students, int helpers, int rounds, int... novices) {
         BitSet bits = new BitSet();
@@ -27,7 +27,7 @@ class PostingTest {
         return new Problem(students, helpers, Collections.nCopies(rounds, bits));
     }
 
-    private static void allCost(Problem problem, Aim aim, int cost) {
+    private static void allCost(Problem problem, Objective aim, int cost) {
         for (int one = 0; one < problem.students(); one++) {
             for (int other = one + 1; other < problem.students(); other++) {
                 problem.cost(aim, one, other, cost);
@@ -35,7 +35,7 @@ class PostingTest {
         }
     }
 
-    private static Posted improved(Problem problem, Lines lines) {
+    private static Posted improved(Problem problem, LinePosts lines) {
         return Posting.improved(problem, List.of(Forming.of(0, problem.rounds(), lines)));
     }
 
@@ -47,7 +47,7 @@ class PostingTest {
                 .facing(round, student);
     }
 
-    private static long of(Posted posted, Aim aim) {
+    private static long of(Posted posted, Objective aim) {
         return posted.cost().get(2 + aim.rank());
     }
 
@@ -79,8 +79,8 @@ class PostingTest {
     @Test
     void whoever_is_new_stays() {
         Problem problem = problem(4, 0, 2, 0);
-        allCost(problem, Aim.PAST, 1);
-        problem.cost(Aim.PAST, 0, 1, 0).cost(Aim.PAST, 2, 3, 0);
+        allCost(problem, Objective.PAST, 1);
+        problem.cost(Objective.PAST, 0, 1, 0).cost(Objective.PAST, 2, 3, 0);
         Posted posted = improved(problem, TWO);
         assertEquals(2, posted.cost().get(posted.cost().size() - 1) >> (2 * Meetings.ROOM));
         assertTrue(posted.formings().get(0).stays().contains(0));
@@ -89,33 +89,36 @@ class PostingTest {
     /** 1 has had a turn with the helper, 3; at first it would have another. */
     @Test
     void the_helper_takes_who_had_fewer_turns() {
-        Posted posted = improved(problem(3, 1, 1).had(Aim.TURNS, 1, 1), new Lines(List.of(0, 1), List.of(2, 3)));
-        assertEquals(0, of(posted, Aim.TURNS));
+        Posted posted =
+                improved(problem(3, 1, 1).had(Objective.TURNS, 1, 1), new LinePosts(List.of(0, 1), List.of(2, 3)));
+        assertEquals(0, of(posted, Objective.TURNS));
     }
 
     /** Two who are new and one who knows it: at first 1 is alone. */
     @Test
     void the_gap_faces_who_stood_alone_less_often() {
-        Posted posted = improved(problem(3, 0, 1, 0, 1).had(Aim.BLANKS, 1, 1), new Lines(List.of(0, 1), List.of(2, 3)));
+        Posted posted = improved(
+                problem(3, 0, 1, 0, 1).had(Objective.BLANKS, 1, 1), new LinePosts(List.of(0, 1), List.of(2, 3)));
         assertEquals(3, facing(posted, 0, 0));
-        assertEquals(0, of(posted, Aim.BLANKS));
+        assertEquals(0, of(posted, Objective.BLANKS));
     }
 
     /** 0 and 2 are apart; whoever is with the helper then has had five turns. */
     @Test
     void what_may_not_be_weighs_more_than_any_number_of_turns() {
-        Problem problem = problem(3, 1, 1).apart(0, 2).had(Aim.TURNS, 0, 5).had(Aim.TURNS, 2, 5);
-        Posted posted = improved(problem, new Lines(List.of(0, 1), List.of(2, 3)));
+        Problem problem =
+                problem(3, 1, 1).apart(0, 2).had(Objective.TURNS, 0, 5).had(Objective.TURNS, 2, 5);
+        Posted posted = improved(problem, new LinePosts(List.of(0, 1), List.of(2, 3)));
         assertTrue(posted.isPermitted());
-        assertEquals(5, of(posted, Aim.TURNS));
+        assertEquals(5, of(posted, Objective.TURNS));
     }
 
     /** With 1 and 2 exchanged the lines would make 0-1 and 2-3, of equal level; but 0 and 1 met earlier today. */
     @Test
     void levels_do_not_buy_a_meeting_of_earlier_today() {
         Problem problem = problem(4, 0, 2);
-        allCost(problem, Aim.LEVEL, 1);
-        problem.cost(Aim.LEVEL, 0, 1, 0).cost(Aim.LEVEL, 2, 3, 0).met(0, 1, 1);
+        allCost(problem, Objective.LEVEL, 1);
+        problem.cost(Objective.LEVEL, 0, 1, 0).cost(Objective.LEVEL, 2, 3, 0).met(0, 1, 1);
         Posted posted = improved(problem, TWO);
         assertEquals(0, posted.repeats());
     }

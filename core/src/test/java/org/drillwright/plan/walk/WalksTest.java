@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.drillwright.plan.roster.BothNew;
-import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Extras;
 import org.drillwright.plan.rounds.Method;
+import org.drillwright.plan.rounds.Objective;
 import org.drillwright.plan.rounds.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -123,7 +123,7 @@ class WalksTest {
     }
 
     private static long repeats(Walked walked) {
-        return walked.solution().cost().of(Aim.REPEATS);
+        return walked.solution().cost().of(Objective.REPEATS);
     }
 
     /**
@@ -176,7 +176,7 @@ class WalksTest {
                 .apart(0, 2);
         Walked walked = new Walks(problem, drills(1, 2)).usual();
         assertEquals(List.of(), walked.formings());
-        assertEquals(2, walked.solution().cost().of(Aim.REPEATS));
+        assertEquals(2, walked.solution().cost().of(Objective.REPEATS));
     }
 
     /** Six kept apart in pairs 0-3, 1-4 and 2-5 fall into three parts of two; but for one round they can be dealt to lines. */

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.drillwright.plan.pair.Change;
+import org.drillwright.plan.pair.Changeover;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.Walk;
 import org.drillwright.plan.roster.Naming;
@@ -32,7 +32,7 @@ class SpokenTellingTest {
         Walk walk = new Walk(2, 3, List.of("Ash", Walk.REST, History.INSTRUCTOR), List.of("Bo", "Cy", "Dee"));
         assertEquals(
                 sentence,
-                shown(ChangeWords.of(List.of(new Change.LineA(walk, false)))
+                shown(ChangeWords.of(List.of(new Changeover.LineA(walk, false)))
                         .get(0)
                         .in(Locale.forLanguageTag(language))));
     }

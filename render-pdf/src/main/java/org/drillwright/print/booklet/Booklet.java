@@ -22,7 +22,7 @@ import org.drillwright.print.text.Typefaces;
  * @param sizes how many drills each set has
  */
 public record Booklet(
-        String title, List<Entry> entries, Map<String, SetWork> work, Map<String, Integer> sizes, Index index) {
+        String title, List<BookletEntry> entries, Map<String, SetWork> work, Map<String, Integer> sizes, Index index) {
 
     /** References to pages settle at once, or after a page number has grown by a figure. */
     private static final int MOST_ROUNDS = 4;
@@ -40,7 +40,7 @@ public record Booklet(
         PageNumbers longest = longest();
         return entries.stream()
                 .filter(entry -> printing.pages(entry, longest).shares().isEmpty())
-                .map(Entry::id)
+                .map(BookletEntry::id)
                 .toList();
     }
 
@@ -94,7 +94,7 @@ public record Booklet(
             entries.forEach(entry -> texts.put(entry.id(), new CardWriter(entry.subject(), labels, faces).write()));
         }
 
-        DrillPages pages(Entry entry, PageNumbers numbers) {
+        DrillPages pages(BookletEntry entry, PageNumbers numbers) {
             DrillWords words = new DrillWords(entry, entries, numbers, labels, press.faces());
             return DrillPages.of(text(entry), words, paper, labels);
         }
@@ -102,12 +102,12 @@ public record Booklet(
         /** With the page numbers that the laying before has found. */
         Laid lay(Laid before) {
             PageNumbers numbers = new PageNumbers(before.drills());
-            Pages pages = new Pages(press, labels);
-            Front front = new Front(entries, numbers, press, labels);
+            BookletPages pages = new BookletPages(press, labels);
+            FrontMatter front = new FrontMatter(entries, numbers, press, labels);
             front.cover(title, CONTENTS, before.needs(), before.index(), pages);
             front.contents(pages);
             Map<String, Integer> drills = new HashMap<>();
-            for (Entry entry : entries) {
+            for (BookletEntry entry : entries) {
                 DrillPages own = pages(entry, numbers);
                 List<Slab> bodies = own.bodies(entry.id());
                 if (bodies.size() > 1 && !pages.isLeft()) {
@@ -117,7 +117,7 @@ public record Booklet(
                 bodies.forEach(body -> pages.add(
                         entry.standing(labels), body, own.foot(), text(entry).draft()));
             }
-            Back back = new Back(entries, numbers, press, labels);
+            BackMatter back = new BackMatter(entries, numbers, press, labels);
             CoveragePages coverage = new CoveragePages(work, sizes, press, labels);
             // The index stands beside the needs, if both take a page.
             boolean early = !pages.isLeft();
@@ -134,7 +134,7 @@ public record Booklet(
             return new Laid(pages.laid(), drills, needs, terms);
         }
 
-        private CardText text(Entry entry) {
+        private CardText text(BookletEntry entry) {
             return Optional.ofNullable(texts.get(entry.id())).orElseThrow();
         }
     }

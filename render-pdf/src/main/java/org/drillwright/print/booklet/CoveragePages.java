@@ -34,7 +34,7 @@ record CoveragePages(Map<String, SetWork> sets, Map<String, Integer> sizes, Pres
         sizes = Map.copyOf(sizes);
     }
 
-    void lay(Pages into) {
+    void lay(BookletPages into) {
         String name = labels.text(Label.COVERAGE_TITLE);
         Slab over = Slab.stack(List.of(
                 into.title(name),

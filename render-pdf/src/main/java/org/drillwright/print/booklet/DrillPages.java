@@ -13,7 +13,7 @@ import org.drillwright.print.layout.block.CountTable;
 import org.drillwright.print.layout.block.HeadsBlock;
 import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.layout.block.Slab;
 import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.fit.Sides;
@@ -49,8 +49,9 @@ final class DrillPages {
         this.paper = paper;
         this.press = press;
         this.labels = labels;
-        this.foot = Pages.foot(press, labels, words.remarks(), text.foot().mark());
-        this.room = Pages.room(press, foot);
+        this.foot =
+                BookletPages.foot(press, labels, words.remarks(), text.foot().mark());
+        this.room = BookletPages.room(press, foot);
         this.header = header();
         this.heads = new HeadsBlock(text.heads(), press).set();
         this.counts = text.counts().stream()
@@ -161,7 +162,7 @@ final class DrillPages {
 
     private Slab header() {
         Grid grid = press.grid();
-        Setting title = press.balanced(text.title(), press.scale().title(), grid.axis(), 0, grid.besideNumbers());
+        SetText title = press.balanced(text.title(), press.scale().title(), grid.axis(), 0, grid.besideNumbers());
         List<Paragraph> before = new ArrayList<>(words.purpose());
         before.addAll(text.before());
         return Slab.stack(List.of(
@@ -191,7 +192,7 @@ final class DrillPages {
         Grid grid = press.grid();
         List<Slab> behind = new ArrayList<>();
         if (!words.note().isEmpty()) {
-            Setting note = press.running(words.note(), paper.notes(), grid.axis(), 0, grid.besideNumbers());
+            SetText note = press.running(words.note(), paper.notes(), grid.axis(), 0, grid.besideNumbers());
             behind.add(press.space(0.35));
             behind.add(Press.slab(Role.PARAGRAPH, note));
         }

@@ -13,7 +13,7 @@ import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
 
 /** What a drill's page says beyond its card. */
-record DrillWords(Entry entry, List<Entry> all, PageNumbers pages, Labels labels, Typefaces faces) {
+record DrillWords(BookletEntry entry, List<BookletEntry> all, PageNumbers pages, Labels labels, Typefaces faces) {
 
     /** So many drills are named; of more the pages alone. */
     private static final int NAMED = 12;
@@ -72,7 +72,7 @@ record DrillWords(Entry entry, List<Entry> all, PageNumbers pages, Labels labels
     List<Paragraph> related() {
         List<Paragraph> related = new ArrayList<>();
         for (boolean needed : new boolean[] {true, false}) {
-            List<Entry> others = entry.among(all, needed);
+            List<BookletEntry> others = entry.among(all, needed);
             if (!others.isEmpty()) {
                 related.add(labelled(needed ? Label.NEEDS : Label.LEADS_TO, named(others)));
             }
@@ -80,13 +80,13 @@ record DrillWords(Entry entry, List<Entry> all, PageNumbers pages, Labels labels
         return related;
     }
 
-    private List<Styled> named(List<Entry> others) {
+    private List<Styled> named(List<BookletEntry> others) {
         if (others.size() > NAMED) {
-            return pages.listed(others.stream().map(Entry::id).toList(), Face.BOLD);
+            return pages.listed(others.stream().map(BookletEntry::id).toList(), Face.BOLD);
         }
         List<Styled> named = new ArrayList<>();
         for (int at = 0; at < others.size(); at++) {
-            Entry other = others.get(at);
+            BookletEntry other = others.get(at);
             String end = at == others.size() - 1 ? "." : ";";
             named.add(new Styled(pages.of(other.id()) + "\u00A0", Face.BOLD, PageNumbers.to(other.id())));
             named.add(other.linked(end, labels));

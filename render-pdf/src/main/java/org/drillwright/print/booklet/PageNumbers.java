@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.drillwright.print.frame.Face;
-import org.drillwright.print.frame.Span;
+import org.drillwright.print.frame.RunRole;
 import org.drillwright.print.text.Styled;
 
 /**
@@ -49,7 +49,7 @@ record PageNumbers(Map<String, Integer> pages) {
         return last == first ? "" + first : first + (last == first + 1 ? ", " : "–") + last;
     }
 
-    static Span to(String drill) {
-        return Span.PLAIN.to(drill);
+    static RunRole to(String drill) {
+        return RunRole.PLAIN.to(drill);
     }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.layout.block.Slab;
 import org.drillwright.print.layout.fit.TypeSize;
 import org.drillwright.print.page.Widths;
@@ -86,7 +86,7 @@ record Rows(Press press, List<Double> lefts, int heading) {
                     ? lefts.get(at + 1) - GAP * type.size()
                     : press.grid().right();
             Paragraph words = Paragraph.of(press.faces(), List.of(cells.get(at)));
-            Setting set = press.running(words, type, lefts.get(at), pad, end - lefts.get(at));
+            SetText set = press.running(words, type, lefts.get(at), pad, end - lefts.get(at));
             nodes.add(new Node.Words(head ? Role.COLUMN_HEAD : at == heading ? Role.ROW_HEAD : Role.CELL, set.lines()));
             height = Math.max(height, set.height());
         }

@@ -16,8 +16,8 @@ import org.drillwright.print.command.classes.WallForm;
 import org.drillwright.print.command.console.TextFormat;
 import org.drillwright.print.command.drills.ReportFormat;
 import org.drillwright.print.command.packet.Binding;
-import org.drillwright.print.command.printing.Edge;
-import org.drillwright.print.command.printing.Paper;
+import org.drillwright.print.command.printing.DuplexEdge;
+import org.drillwright.print.command.printing.PaperChoice;
 import org.drillwright.print.command.school.NamesCommand;
 import org.drillwright.print.command.school.SchemaCommand;
 import org.drillwright.print.impose.Laminate;
@@ -27,20 +27,20 @@ import picocli.CommandLine;
 /** The arguments that are one of a few words, and their words. */
 public final class Choices {
 
-    private static final Map<Class<?>, Choice<?>> ALL = new LinkedHashMap<>();
+    private static final Map<Class<?>, ChoiceConverter<?>> ALL = new LinkedHashMap<>();
 
     static {
         put(ReportFormat.class, ReportFormat::word);
         put(SchemaCommand.Kind.class, SchemaCommand.Kind::word);
         put(NamesCommand.Kind.class, NamesCommand.Kind::word);
         put(Hands.class, Hands::word);
-        ALL.put(Language.class, new Choice<>(Language.all(), Language::word));
+        ALL.put(Language.class, new ChoiceConverter<>(Language.all(), Language::word));
         put(CardSize.class, CardSize::word);
         put(SheetSize.class, SheetSize::word);
-        put(Paper.class, Paper::word);
+        put(PaperChoice.class, PaperChoice::word);
         put(Binding.class, Binding::word);
         put(Back.class, back -> back.name().toLowerCase(Locale.ROOT));
-        put(Edge.class, Edge::word);
+        put(DuplexEdge.class, DuplexEdge::word);
         put(Laminate.class, laminate -> laminate.name().toLowerCase(Locale.ROOT));
         put(TextFormat.class, TextFormat::word);
         put(WalkForm.class, WalkForm::word);
@@ -51,7 +51,7 @@ public final class Choices {
     private Choices() {}
 
     private static <T> void put(Class<T> kind, Function<T, String> word) {
-        ALL.put(kind, Choice.of(kind.getEnumConstants(), word));
+        ALL.put(kind, ChoiceConverter.of(kind.getEnumConstants(), word));
     }
 
     /** Lets the command line read them. */
@@ -61,12 +61,12 @@ public final class Choices {
 
     /** Each choice stands beside its own kind in the map. */
     @SuppressWarnings("unchecked")
-    private static <T> void register(CommandLine line, Class<T> kind, Choice<?> choice) {
-        line.registerConverter(kind, (Choice<T>) choice);
+    private static <T> void register(CommandLine line, Class<T> kind, ChoiceConverter<?> choice) {
+        line.registerConverter(kind, (ChoiceConverter<T>) choice);
     }
 
     /** The words that an argument of this kind may be; none if it may be anything. */
     public static Optional<List<String>> words(Class<?> kind) {
-        return Optional.ofNullable(ALL.get(kind)).map(Choice::words);
+        return Optional.ofNullable(ALL.get(kind)).map(ChoiceConverter::words);
     }
 }

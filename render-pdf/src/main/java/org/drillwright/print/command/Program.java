@@ -34,7 +34,7 @@ import org.drillwright.print.command.drills.NewCommand;
 import org.drillwright.print.command.drills.TidyCommand;
 import org.drillwright.print.command.editor.LanguageServerCommand;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.folder.Tongue;
+import org.drillwright.print.command.folder.SpokenLanguage;
 import org.drillwright.print.command.school.BeginCommand;
 import org.drillwright.print.command.school.NamesCommand;
 import org.drillwright.print.command.school.SchemaCommand;
@@ -72,7 +72,7 @@ public final class Program {
         try {
             String[] meant = meant(arguments);
             SchoolOption school = new SchoolOption();
-            Invocation spoken = run.in(new Tongue(run, school, arguments));
+            Invocation spoken = run.in(new SpokenLanguage(run, school, arguments));
             CommandLine line = commands(spoken, school, needed(meant), Program::once);
             if (arguments.length == 0 || Arrays.stream(arguments).anyMatch(HELP::contains)) {
                 HelpWords.give(line, spoken::language);
@@ -83,7 +83,7 @@ public final class Program {
             }
             return line.execute(meant);
         } catch (VirtualMachineError | LinkageError tooMuch) {
-            return Faults.ofMemory(run, tooMuch);
+            return ErrorMessages.ofMemory(run, tooMuch);
         }
     }
 
@@ -138,9 +138,10 @@ public final class Program {
                 .setColorScheme(CommandLine.Help.defaultColorScheme(run.colour() ? Ansi.ON : Ansi.OFF))
                 .setOut(new PrintWriter(new StreamWriter(run.out()), true))
                 .setErr(new PrintWriter(new StreamWriter(run.err()), true))
-                .setParameterExceptionHandler((problem, wrong) -> Faults.ofArguments(run, problem))
-                .setExecutionExceptionHandler((problem, at, parsed) ->
-                        problem instanceof CannotRun known ? Faults.ofTheWorld(run, known) : Faults.ours(run, problem))
+                .setParameterExceptionHandler((problem, wrong) -> ErrorMessages.ofArguments(run, problem))
+                .setExecutionExceptionHandler((problem, at, parsed) -> problem instanceof CannotRun known
+                        ? ErrorMessages.ofTheWorld(run, known)
+                        : ErrorMessages.ours(run, problem))
                 .setExecutionStrategy(Program::execute);
     }
 

@@ -1,8 +1,8 @@
 package org.drillwright.print.diagram;
 
 import org.drillwright.print.diagram.stage.Drawing;
-import org.drillwright.print.pose.Latest;
 import org.drillwright.print.pose.Posing;
+import org.drillwright.print.pose.RecentCache;
 import org.drillwright.print.pose.Scene;
 
 /** Drawings made lately: many drills of a school share their counts, and counts that differ may look the same. */
@@ -13,9 +13,9 @@ final class Drawings {
     /** @param width in points */
     private record Wanted(Scene scene, double width) {}
 
-    private static final Latest<Wanted, Drawing> LATELY = new Latest<>(MOST);
+    private static final RecentCache<Wanted, Drawing> LATELY = new RecentCache<>(MOST);
 
-    private static final Latest<Drawing, Drawing> ALIKE = new Latest<>(MOST);
+    private static final RecentCache<Drawing, Drawing> ALIKE = new RecentCache<>(MOST);
 
     private Drawings() {}
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import org.drillwright.print.diagram.curve.Cover;
+import org.drillwright.print.diagram.curve.InkedArea;
 import org.drillwright.print.diagram.stage.Drawing;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Mark;
@@ -120,7 +120,7 @@ public final class Picture {
     }
 
     private static Node.Figure figure(String alternative, List<Mark> marks, double x, double y) {
-        Box cover = Cover.of(marks).box();
+        Box cover = InkedArea.of(marks).box();
         return new Node.Figure(
                 alternative,
                 cover.moved(x, y),

@@ -31,7 +31,7 @@ public final class Pictures {
 
     /** One for each count, in their order. */
     public static List<Picture> of(Replay replay, Language language) {
-        Spoken spoken = new Spoken(language);
+        Caption spoken = new Caption(language);
         Once gists = new Once(language);
         Once alternatives = new Once(language);
         List<Picture> pictures = new ArrayList<>();
@@ -55,11 +55,11 @@ public final class Pictures {
         return pictures;
     }
 
-    private static String gist(List<Picture> strokes, Shown shown, Spoken spoken) {
+    private static String gist(List<Picture> strokes, Shown shown, Caption spoken) {
         return strokes.isEmpty() ? spoken.gist(shown.scene(), shown.pose()) : gists(strokes);
     }
 
-    private static String alternative(List<Picture> strokes, Shown shown, Spoken spoken) {
+    private static String alternative(List<Picture> strokes, Shown shown, Caption spoken) {
         int last = strokes.size() - 1;
         return strokes.isEmpty()
                 ? spoken.alternative(shown.scene(), shown.pose())
@@ -71,7 +71,7 @@ public final class Pictures {
     }
 
     /** Of a count that holds several. */
-    private static List<Picture> strokes(Replay replay, Count count, Spoken spoken) {
+    private static List<Picture> strokes(Replay replay, Count count, Caption spoken) {
         List<Scene> scenes = SceneReader.strokes(replay.setting(), count);
         return scenes.size() < 2
                 ? List.of()
@@ -81,7 +81,7 @@ public final class Pictures {
                         .toList();
     }
 
-    private static Picture picture(Shown shown, Spoken spoken) {
+    private static Picture picture(Shown shown, Caption spoken) {
         Scene scene = shown.scene();
         Pose pose = shown.pose();
         return new Picture(scene, pose, spoken.alternative(scene, pose), spoken.gist(scene, pose), true, List.of());
@@ -111,6 +111,6 @@ public final class Pictures {
 
     /** How the two stand in a state, without any stroke. */
     public static Picture standing(Replay replay, State state, Language language) {
-        return picture(Shown.standing(replay, state), new Spoken(language));
+        return picture(Shown.standing(replay, state), new Caption(language));
     }
 }

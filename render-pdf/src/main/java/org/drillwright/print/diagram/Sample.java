@@ -1,9 +1,9 @@
 package org.drillwright.print.diagram;
 
 import java.util.List;
-import org.drillwright.print.diagram.curve.Cover;
+import org.drillwright.print.diagram.curve.InkedArea;
 import org.drillwright.print.diagram.figure.Gauge;
-import org.drillwright.print.diagram.stage.Sign;
+import org.drillwright.print.diagram.stage.LegendSign;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Mark;
 
@@ -11,9 +11,9 @@ import org.drillwright.print.frame.Mark;
 public final class Sample {
 
     private final String words;
-    private final Sign sign;
+    private final LegendSign sign;
 
-    Sample(String words, Sign sign) {
+    Sample(String words, LegendSign sign) {
         this.words = words;
         this.sign = sign;
     }
@@ -36,7 +36,7 @@ public final class Sample {
     }
 
     private Box box(double picture) {
-        return Cover.of(marks(picture)).box();
+        return InkedArea.of(marks(picture)).box();
     }
 
     private List<Mark> marks(double picture) {

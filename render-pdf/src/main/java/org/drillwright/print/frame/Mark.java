@@ -17,7 +17,7 @@ public sealed interface Mark {
      * @param size of the type
      * @param degrees turned about its beginning, against the clock
      */
-    record Text(double x, double baseline, double size, Face face, String text, Ink ink, double degrees, Span span)
+    record Text(double x, double baseline, double size, Face face, String text, Ink ink, double degrees, RunRole span)
             implements Mark {
 
         public Text(double x, double baseline, double size, Face face, String text, Ink ink) {
@@ -25,7 +25,7 @@ public sealed interface Mark {
         }
 
         public Text(double x, double baseline, double size, Face face, String text, Ink ink, double degrees) {
-            this(x, baseline, size, face, text, ink, degrees, Span.PLAIN);
+            this(x, baseline, size, face, text, ink, degrees, RunRole.PLAIN);
         }
 
         @Override

@@ -9,7 +9,7 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.layout.block.Sign;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
@@ -52,7 +52,7 @@ record CardKey(Type type, double width, Labels labels) {
     /** The words say what the sign looks like, so that they serve without it. */
     private Block sign(List<Mark> marks, Label words) {
         double x = 1.3 * type.size();
-        Setting set = type.set(Face.REGULAR, labels.text(words), x, 0, width - x);
+        SetText set = type.set(Face.REGULAR, labels.text(words), x, 0, width - x);
         return new Block(set.height(), marks, List.of(new Node.Words(Role.PARAGRAPH, set.lines())));
     }
 
@@ -64,7 +64,7 @@ record CardKey(Type type, double width, Labels labels) {
         for (int at = 0; at < samples.size(); at++) {
             Sample sample = samples.get(at);
             double x = at * column + SAMPLE + 0.7 * type.size();
-            Setting set = type.set(Face.REGULAR, sample.words(), x, 0, (at + 1) * column - x - type.size());
+            SetText set = type.set(Face.REGULAR, sample.words(), x, 0, (at + 1) * column - x - type.size());
             double whole = Math.max(set.height(), sample.height(SAMPLE));
             marks.addAll(sample.draw(at * column, (whole - sample.height(SAMPLE)) / 2, SAMPLE));
             nodes.add(new Node.Words(Role.PARAGRAPH, set.lines()).moved(0, (whole - set.height()) / 2));

@@ -11,7 +11,7 @@ import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Mirrored;
-import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.page.Block;
@@ -99,7 +99,7 @@ public final class SignOff {
 
     /** In the middle of its row. */
     private Node cell(Role role, Face face, String words, double x, double width, double height) {
-        Setting set = type.set(face, words, x, 0, width);
+        SetText set = type.set(face, words, x, 0, width);
         return new Node.Words(role, set.lines()).moved(0, (height - set.height()) / 2);
     }
 

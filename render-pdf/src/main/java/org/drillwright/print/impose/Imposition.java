@@ -21,10 +21,10 @@ public final class Imposition {
     static final double MARGIN = Millimetres.toPoints(4);
 
     private final SheetPlan plan;
-    private final List<Spot> spots;
+    private final List<CardSlot> spots;
     private final SheetNotePlace notePlace;
 
-    private Imposition(SheetPlan plan, List<Spot> spots, Frame note) {
+    private Imposition(SheetPlan plan, List<CardSlot> spots, Frame note) {
         this.plan = plan;
         this.spots = List.copyOf(spots);
         this.notePlace = new SheetNotePlace(printable(plan.stock()), note);
@@ -53,11 +53,11 @@ public final class Imposition {
 
     /** How many cards such as this one a sheet takes; 0 if the card is larger than the sheet. */
     public static int each(Frame card, SheetPlan plan) {
-        return Spot.all(card, plan).size();
+        return CardSlot.all(card, plan).size();
     }
 
-    private static List<Spot> spots(Frame card, SheetPlan plan) {
-        List<Spot> spots = Spot.all(card, plan);
+    private static List<CardSlot> spots(Frame card, SheetPlan plan) {
+        List<CardSlot> spots = CardSlot.all(card, plan);
         if (spots.isEmpty()) {
             throw new IllegalArgumentException("a card of this size is larger than the sheet");
         }
@@ -99,7 +99,7 @@ public final class Imposition {
         List<Box> pieces = new ArrayList<>();
         List<Node> content = new ArrayList<>();
         for (int at = 0; at < cards.size(); at++) {
-            Spot spot = spots.get(at);
+            CardSlot spot = spots.get(at);
             pieces.add(spot.card());
             content.add(new Node.Placed(spot.card().x(), spot.card().y(), spot.top(), cards.get(at)));
         }

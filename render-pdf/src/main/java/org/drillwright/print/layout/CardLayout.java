@@ -14,7 +14,7 @@ import org.drillwright.print.layout.words.CardText;
 import org.drillwright.print.layout.words.CardWriter;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.layout.words.Sentences;
-import org.drillwright.print.text.Coverage;
+import org.drillwright.print.text.GlyphCoverage;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.print.text.Wording;
 
@@ -31,7 +31,7 @@ public final class CardLayout {
     private final Typefaces faces;
     private final Back back;
     private final List<CardSides> cards = new ArrayList<>();
-    private final List<Problem> problems = new ArrayList<>();
+    private final List<CardProblem> problems = new ArrayList<>();
 
     private CardLayout(Format format, Back back, Labels labels, Typefaces faces) {
         this.format = format;
@@ -63,13 +63,16 @@ public final class CardLayout {
     }
 
     /** What cannot be printed of a drill because the typefaces lack it, found without laying anything. */
-    public static List<Problem> unprintable(CardSubject subject, Typefaces faces) {
-        Coverage coverage = new Coverage(faces);
-        List<Problem> problems = new ArrayList<>();
+    public static List<CardProblem> unprintable(CardSubject subject, Typefaces faces) {
+        GlyphCoverage coverage = new GlyphCoverage(faces);
+        List<CardProblem> problems = new ArrayList<>();
         for (Fields.Field field : Fields.of(subject)) {
             for (int codePoint : coverage.missing(field.text())) {
-                problems.add(new Problem(
-                        Problem.Kind.NOT_PRINTED, subject.drill().id(), field.name(), Sentences.lacking(codePoint)));
+                problems.add(new CardProblem(
+                        CardProblem.Kind.NOT_PRINTED,
+                        subject.drill().id(),
+                        field.name(),
+                        Sentences.lacking(codePoint)));
             }
         }
         return problems;
@@ -77,11 +80,11 @@ public final class CardLayout {
 
     /** Whether a drill is written in letters that every Latin typeface has. */
     public static boolean isPlain(CardSubject subject) {
-        return Fields.of(subject).stream().allMatch(field -> Coverage.isPlain(field.text()));
+        return Fields.of(subject).stream().allMatch(field -> GlyphCoverage.isPlain(field.text()));
     }
 
     private void lay(CardSubject subject) {
-        List<Problem> unprintable = unprintable(subject, faces);
+        List<CardProblem> unprintable = unprintable(subject, faces);
         if (!unprintable.isEmpty()) {
             problems.addAll(unprintable);
             return;
@@ -90,8 +93,8 @@ public final class CardLayout {
         Composition composition = composed(text);
         Formats formats = new Formats(text, labels, faces);
         if (!composition.isWhole()) {
-            problems.add(new Problem(
-                    Problem.Kind.NOT_PRINTED,
+            problems.add(new CardProblem(
+                    CardProblem.Kind.NOT_PRINTED,
                     subject.drill().id(),
                     "",
                     Sentences.tooLong(format.size(), formats.smallest(format.size(), Integer.MAX_VALUE))));
@@ -123,8 +126,11 @@ public final class CardLayout {
                 Optional<Frame> conduct =
                         SafetyCard.behind(format.grid(), subject.school().name(), text.rightToLeft(), labels, faces);
                 if (conduct.isEmpty()) {
-                    problems.add(new Problem(
-                            Problem.Kind.PRINTED, subject.drill().id(), "", Sentences.conductTooLong(format.size())));
+                    problems.add(new CardProblem(
+                            CardProblem.Kind.PRINTED,
+                            subject.drill().id(),
+                            "",
+                            Sentences.conductTooLong(format.size())));
                 }
                 yield conduct;
             }
@@ -134,8 +140,8 @@ public final class CardLayout {
                 }
                 Optional<Frame> pictures = new PictureBack(text, format, faces).frame();
                 if (pictures.isEmpty()) {
-                    problems.add(new Problem(
-                            Problem.Kind.PRINTED, subject.drill().id(), "", Sentences.backTooLong(format.size())));
+                    problems.add(new CardProblem(
+                            CardProblem.Kind.PRINTED, subject.drill().id(), "", Sentences.backTooLong(format.size())));
                 }
                 yield pictures;
             }
@@ -146,14 +152,14 @@ public final class CardLayout {
         String id = subject.drill().id();
         int handy = Formats.handy(format.size());
         if (composition.cards() > handy) {
-            problems.add(new Problem(
-                    Problem.Kind.PRINTED,
+            problems.add(new CardProblem(
+                    CardProblem.Kind.PRINTED,
                     id,
                     "",
                     Sentences.manyCards(composition.cards(), format.size(), formats.smallest(format.size(), handy))));
         }
         for (String word : composition.broken()) {
-            problems.add(new Problem(Problem.Kind.PRINTED, id, fieldOf(word, subject), Sentences.broken(word)));
+            problems.add(new CardProblem(CardProblem.Kind.PRINTED, id, fieldOf(word, subject), Sentences.broken(word)));
         }
     }
 

@@ -8,7 +8,7 @@ import org.drillwright.print.frame.Frame;
  *
  * @param cards one or more for each drill that could be printed whole
  */
-public record Laid(List<CardSides> cards, List<Problem> problems) {
+public record Laid(List<CardSides> cards, List<CardProblem> problems) {
 
     public Laid {
         cards = List.copyOf(cards);

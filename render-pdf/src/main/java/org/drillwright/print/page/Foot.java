@@ -7,7 +7,7 @@ import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
 
@@ -31,8 +31,8 @@ public final class Foot {
         return page -> {
             String number = String.valueOf(page);
             double room = small.width(Face.BOLD, number) + small.size();
-            Setting named = small.set(Face.REGULAR, document, 0, 0, width - room);
-            Setting numbered = small.set(Face.BOLD, number, width - room + small.size(), 0, room);
+            SetText named = small.set(Face.REGULAR, document, 0, 0, width - room);
+            SetText numbered = small.set(Face.BOLD, number, width - room + small.size(), 0, room);
             Mark rule = new Mark.Line(0, 0, width, 0, 0.5, Ink.BLACK);
             Block line = new Block(
                     Math.max(named.height(), numbered.height()), List.of(), List.of(words(named), words(numbered)));
@@ -44,7 +44,7 @@ public final class Foot {
         };
     }
 
-    private static Node words(Setting set) {
+    private static Node words(SetText set) {
         return new Node.Words(Role.PARAGRAPH, set.lines());
     }
 }

@@ -8,7 +8,7 @@ import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.block.SetText;
 
 /**
  * The columns of a table.
@@ -75,10 +75,10 @@ public record Table(Type type, List<Double> widths, int heading) {
     private Block row(List<String> cells, boolean head) {
         List<Node> nodes = new ArrayList<>();
         double pad = PAD * type.size();
-        double height = Setting.LEADING * type.size();
+        double height = SetText.LEADING * type.size();
         double x = 0;
         for (int at = 0; at < cells.size(); at++) {
-            Setting set = type.set(face(at, head), cells.get(at), x + pad, pad, widths.get(at) - 2 * pad);
+            SetText set = type.set(face(at, head), cells.get(at), x + pad, pad, widths.get(at) - 2 * pad);
             nodes.add(new Node.Words(role(at, head), set.lines()));
             height = Math.max(height, set.height());
             x += widths.get(at);

@@ -6,7 +6,7 @@ import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.text.Paragraph;
 import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
@@ -52,8 +52,8 @@ public record Type(Typefaces faces, double size) {
         return new Mark.Text(x, baseline, size, face, words, Ink.BLACK);
     }
 
-    public Setting set(Face face, String words, double x, double top, double width) {
-        return Setting.of(faces, Paragraph.of(faces, face, words), size, new Setting.Column(x, top, width));
+    public SetText set(Face face, String words, double x, double top, double width) {
+        return SetText.of(faces, Paragraph.of(faces, face, words), size, new SetText.Column(x, top, width));
     }
 
     public Block title(String words, double width) {
@@ -66,10 +66,10 @@ public record Type(Typefaces faces, double size) {
 
     public Block paragraph(List<Styled> words, double width) {
         Paragraph all = Paragraph.of(faces, words);
-        return block(Role.PARAGRAPH, Setting.of(faces, all, size, new Setting.Column(0, 0, width)), 0.4);
+        return block(Role.PARAGRAPH, SetText.of(faces, all, size, new SetText.Column(0, 0, width)), 0.4);
     }
 
-    private Block block(Role role, Setting set, double below) {
+    private Block block(Role role, SetText set, double below) {
         return set.lines().isEmpty()
                 ? Block.NONE
                 : new Block(set.height() + below * size, List.of(), List.of(new Node.Words(role, set.lines())));

@@ -9,7 +9,7 @@ import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
-import org.drillwright.print.frame.Span;
+import org.drillwright.print.frame.RunRole;
 import org.drillwright.print.text.Typeface;
 
 /** Draws a frame on a page and tags what it draws. */
@@ -77,7 +77,7 @@ final class PagePen {
         List<Mark.Text> runs = words.lines();
         int start = 0;
         while (start < runs.size()) {
-            Span span = runs.get(start).span();
+            RunRole span = runs.get(start).span();
             int end = start + 1;
             while (end < runs.size() && runs.get(end).span().equals(span)) {
                 end++;
@@ -92,7 +92,7 @@ final class PagePen {
         }
     }
 
-    private PDStructureElement span(Span span, List<Mark.Text> runs, PDStructureElement parent, MarkPen marks)
+    private PDStructureElement span(RunRole span, List<Mark.Text> runs, PDStructureElement parent, MarkPen marks)
             throws IOException {
         StringBuilder said = new StringBuilder();
         List<Box> boxes = new ArrayList<>();

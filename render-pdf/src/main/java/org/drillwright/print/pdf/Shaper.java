@@ -16,7 +16,7 @@ import java.util.Map;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.Collectors;
 import org.apache.fontbox.ttf.TrueTypeFont;
-import org.drillwright.print.text.Coverage;
+import org.drillwright.print.text.GlyphCoverage;
 import org.drillwright.print.text.Shaped;
 
 /**
@@ -59,7 +59,7 @@ final class Shaper {
 
     Shaped shape(String word) {
         char[] units = word.toCharArray();
-        boolean rightToLeft = word.codePoints().anyMatch(Coverage::isRightToLeft);
+        boolean rightToLeft = word.codePoints().anyMatch(GlyphCoverage::isRightToLeft);
         int way = rightToLeft ? Font.LAYOUT_RIGHT_TO_LEFT : Font.LAYOUT_LEFT_TO_RIGHT;
         GlyphVector set = font.layoutGlyphVector(UNHINTED, units, 0, units.length, way);
         List<Integer> shown = new ArrayList<>();

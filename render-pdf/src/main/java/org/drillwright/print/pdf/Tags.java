@@ -21,7 +21,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructure
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.frame.Span;
+import org.drillwright.print.frame.RunRole;
 import org.drillwright.wording.Direction;
 
 /** The document's tree of meaning, grown page by page. */
@@ -111,7 +111,7 @@ final class Tags {
         }
 
         /** Words in another language, or that lead somewhere, each line of them in its box on the page. */
-        PDStructureElement span(Span span, String words, List<Box> lines, PDStructureElement parent)
+        PDStructureElement span(RunRole span, String words, List<Box> lines, PDStructureElement parent)
                 throws IOException {
             String type = span.to().isPresent() ? StandardStructureTypes.LINK : StandardStructureTypes.SPAN;
             PDStructureElement element = element(type, parent);

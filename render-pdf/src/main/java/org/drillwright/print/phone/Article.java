@@ -36,7 +36,7 @@ final class Article {
     private final int number;
     private final Voice voice;
     private final Symbols symbols;
-    private final Signs signs;
+    private final SignIcons signs;
     private final List<PhoneDrill> all;
     private final boolean turned;
     private final Html html = new Html();
@@ -45,7 +45,7 @@ final class Article {
      * @param number of the drill in the page, from 1
      * @param all drills of the page
      */
-    Article(PhoneDrill of, int number, Voice voice, Symbols symbols, Signs signs, List<PhoneDrill> all) {
+    Article(PhoneDrill of, int number, Voice voice, Symbols symbols, SignIcons signs, List<PhoneDrill> all) {
         this.of = of;
         this.drill = of.drill();
         this.number = number;
@@ -102,7 +102,7 @@ final class Article {
     }
 
     private void opening() {
-        html.start("div", "class", "step before", "data-name", voice.text(Word.OPEN));
+        html.start("div", "class", "step before", "data-name", voice.text(PhoneText.OPEN));
         gear();
         labelled(Label.OPENING, drill.opening(), "opening");
         labelled(Label.START, drill.start(), "start");
@@ -152,9 +152,9 @@ final class Article {
                 "data-name",
                 numeral,
                 "data-said",
-                voice.text(Word.COUNT, numeral) + ". "
+                voice.text(PhoneText.COUNT, numeral) + ". "
                         + picture.map(Picture::gist).orElse(""));
-        html.start("p", "class", "number").put("span", voice.text(Word.COUNT, ""), "class", "heard");
+        html.start("p", "class", "number").put("span", voice.text(PhoneText.COUNT, ""), "class", "heard");
         html.words(numeral).end("p").start("div", "class", "words");
         if (!step.call().isBlank()) {
             html.start("p", "class", "call").put("span", voice.before(Label.CALLER), "class", "heard");
@@ -208,7 +208,7 @@ final class Article {
     }
 
     private void closing() {
-        html.start("div", "class", "step after", "data-name", voice.text(Word.CLOSE));
+        html.start("div", "class", "step after", "data-name", voice.text(PhoneText.CLOSE));
         labelled(Label.CLOSING, drill.closing(), "closing");
         String again = again();
         if (!again.isEmpty()) {

@@ -10,20 +10,20 @@ final class Bars {
 
     static String write(List<PhoneDrill> drills, Voice voice) {
         Html html = new Html();
-        html.start("nav", "class", "bar live", "aria-label", voice.text(Word.BAR))
+        html.start("nav", "class", "bar live", "aria-label", voice.text(PhoneText.BAR))
                 .line();
         html.start("div", "class", "on-safety");
-        html.put("a", voice.text(Word.ALL_DRILLS), "class", "main", "href", "#" + Contents.ID)
+        html.put("a", voice.text(PhoneText.ALL_DRILLS), "class", "main", "href", "#" + CardList.ID)
                 .end("div")
                 .line();
         search(html, drills, voice);
         html.start("div", "class", "on-card");
-        html.put("a", voice.text(Word.ALL_DRILLS), "href", "#" + Contents.ID);
-        html.put("a", voice.text(Word.BY_COUNT), "class", "main", "id", "by-count", "href", "#")
+        html.put("a", voice.text(PhoneText.ALL_DRILLS), "href", "#" + CardList.ID);
+        html.put("a", voice.text(PhoneText.BY_COUNT), "class", "main", "id", "by-count", "href", "#")
                 .end("div")
                 .line();
         html.start("div", "class", "on-play");
-        html.put("button", voice.text(Word.BACK), "type", "button", "id", "back");
+        html.put("button", voice.text(PhoneText.BACK), "type", "button", "id", "back");
         html.start("button", "type", "button", "id", "next", "class", "main");
         html.put("span", "", "id", "fill").put("span", "", "id", "next-word");
         return html.end("button").end("div").end("nav").line().toString();
@@ -42,9 +42,9 @@ final class Bars {
                 "spellcheck",
                 "false",
                 "placeholder",
-                voice.text(Word.SEARCH),
+                voice.text(PhoneText.SEARCH),
                 "aria-label",
-                voice.text(Word.SEARCH));
+                voice.text(PhoneText.SEARCH));
         List<String> levels = drills.stream()
                 .map(drill -> drill.drill().level())
                 .filter(level -> !level.isEmpty())
@@ -52,7 +52,7 @@ final class Bars {
                 .toList();
         if (levels.size() > 1) {
             html.start("select", "id", "level", "autocomplete", "off", "aria-label", voice.text(Label.LEVEL));
-            html.put("option", voice.text(Word.LEVELS), "value", "");
+            html.put("option", voice.text(PhoneText.LEVELS), "value", "");
             levels.forEach(level -> html.put("option", voice.capitalised(level), "value", level));
             html.end("select");
         }
@@ -71,7 +71,7 @@ final class Bars {
                 "role",
                 "group",
                 "aria-label",
-                voice.text(Word.CELLS),
+                voice.text(PhoneText.CELLS),
                 "hidden",
                 "");
         html.end("div")

@@ -44,7 +44,7 @@ public final class EveningPage {
     public byte[] write() {
         String title = school.name().isBlank() ? day() : day() + " – " + school.name();
         return new OnePage(voice, title, "light dark", cut)
-                .write(body(), Resources.text("evening.css"), Resources.text("evening.js"));
+                .write(body(), PhoneFiles.text("evening.css"), PhoneFiles.text("evening.js"));
     }
 
     private String day() {
@@ -58,7 +58,7 @@ public final class EveningPage {
         html.start("header", "class", "top").put("h1", day());
         html.start("p");
         voice.author(html, school.name(), voice.tag());
-        html.end("p").put("p", voice.text(Word.PLAN, mark)).end("header").line();
+        html.end("p").put("p", voice.text(PhoneText.PLAN, mark)).end("header").line();
         html.start("main").line();
         List<Round> toCome = plan.rounds().stream()
                 .filter(round -> round.number() > plan.worked())
@@ -86,19 +86,19 @@ public final class EveningPage {
             attributes.add(part.attribute());
             attributes.add(part.form());
         }
-        for (Word word : List.of(
-                Word.ROUND,
-                Word.GONE,
-                Word.RETURNED,
-                Word.STOOD_IN,
-                Word.THERE_TOO,
-                Word.GONE_HERE,
-                Word.FOR_HERE,
-                Word.UNDO,
-                Word.UNDO_SAID,
-                Word.COPIED,
-                Word.COPY_YOURSELF,
-                Word.FORGETS)) {
+        for (PhoneText word : List.of(
+                PhoneText.ROUND,
+                PhoneText.GONE,
+                PhoneText.RETURNED,
+                PhoneText.STOOD_IN,
+                PhoneText.THERE_TOO,
+                PhoneText.GONE_HERE,
+                PhoneText.FOR_HERE,
+                PhoneText.UNDO,
+                PhoneText.UNDO_SAID,
+                PhoneText.COPIED,
+                PhoneText.COPY_YOURSELF,
+                PhoneText.FORGETS)) {
             attributes.add("data-" + word.key().replace('.', '-'));
             attributes.add(voice.text(word));
         }
@@ -107,7 +107,7 @@ public final class EveningPage {
 
     private void names(Html html, List<String> all) {
         html.start("section", "id", NAMES, "class", "view", "aria-labelledby", "title-names");
-        html.put("h2", voice.text(Word.WHO), "id", "title-names", "tabindex", "-1");
+        html.put("h2", voice.text(PhoneText.WHO), "id", "title-names", "tabindex", "-1");
         html.start("ul", "class", "rows names", "role", "list").line();
         for (String person : all) {
             html.start("li").start("a", "href", "#" + PersonArticle.id(people.number(person)));
@@ -118,19 +118,21 @@ public final class EveningPage {
 
     /** What stands at the foot, where the thumb is. */
     private void bars(Html html) {
-        html.start("nav", "class", "bar live", "aria-label", voice.text(Word.BAR))
+        html.start("nav", "class", "bar live", "aria-label", voice.text(PhoneText.BAR))
                 .line();
         html.start("div", "class", "on-names");
-        html.put("a", voice.text(Word.ALL_ROUNDS), "href", "#" + RoundsList.ID).end("div");
+        html.put("a", voice.text(PhoneText.ALL_ROUNDS), "href", "#" + RoundsList.ID)
+                .end("div");
         html.start("div", "class", "on-person");
-        html.put("a", voice.text(Word.ALL_NAMES), "href", "#" + NAMES, "class", "forget");
-        html.put("a", voice.text(Word.ALL_ROUNDS), "href", "#" + RoundsList.ID).end("div");
+        html.put("a", voice.text(PhoneText.ALL_NAMES), "href", "#" + NAMES, "class", "forget");
+        html.put("a", voice.text(PhoneText.ALL_ROUNDS), "href", "#" + RoundsList.ID)
+                .end("div");
         html.start("div", "class", "on-rounds");
-        html.put("a", voice.text(Word.ALL_NAMES), "href", "#" + NAMES, "class", "forget");
+        html.put("a", voice.text(PhoneText.ALL_NAMES), "href", "#" + NAMES, "class", "forget");
         html.put("a", "", "href", "#", "id", "next-unworked", "class", "main").end("div");
         html.start("div", "class", "on-round");
         html.put("a", "", "href", "#", "id", "before");
-        html.put("button", voice.text(Word.WORKED), "type", "button", "id", "worked", "class", "main");
+        html.put("button", voice.text(PhoneText.WORKED), "type", "button", "id", "worked", "class", "main");
         html.put("a", "", "href", "#", "id", "after").end("div");
         html.end("nav").line();
     }

@@ -65,7 +65,7 @@ final class EveningPeople {
 
     /** Whoever teaches is named by that. */
     String called(String person) {
-        return person.equals(History.INSTRUCTOR) ? voice.text(Word.INSTRUCTOR) : names.of(person);
+        return person.equals(History.INSTRUCTOR) ? voice.text(PhoneText.INSTRUCTOR) : names.of(person);
     }
 
     /** What somebody is called within a sentence. */

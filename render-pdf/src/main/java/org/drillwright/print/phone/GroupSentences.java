@@ -18,14 +18,17 @@ record GroupSentences(EveningPeople people, Voice voice) {
         }
         if (group.people().size() > 1 && !isMiddle) {
             String first = group.people().get(0);
-            said.add(first.equals(person) ? voice.text(Word.YOU_LEAD) : voice.text(Word.LEADS, people.within(first)));
+            said.add(
+                    first.equals(person)
+                            ? voice.text(PhoneText.YOU_LEAD)
+                            : voice.text(PhoneText.LEADS, people.within(first)));
         }
         if (isThree) {
             String counts = group.people().get(2);
             said.add(
                     counts.equals(person)
-                            ? voice.text(Word.YOU_COUNT)
-                            : voice.text(Word.COUNTS_FIRST, people.within(counts)));
+                            ? voice.text(PhoneText.YOU_COUNT)
+                            : voice.text(PhoneText.COUNTS_FIRST, people.within(counts)));
         }
         said.addAll(watched(group));
         return said;
@@ -36,7 +39,8 @@ record GroupSentences(EveningPeople people, Voice voice) {
         List<String> said = new ArrayList<>();
         if (group.people().size() > 2) {
             three(group, false).ifPresent(said::add);
-            said.add(voice.text(Word.COUNTS_FIRST, people.within(group.people().get(2))));
+            said.add(voice.text(
+                    PhoneText.COUNTS_FIRST, people.within(group.people().get(2))));
         }
         said.addAll(watched(group));
         return said;
@@ -44,19 +48,19 @@ record GroupSentences(EveningPeople people, Voice voice) {
 
     private Optional<String> three(Group group, boolean isMiddle) {
         if (isMiddle) {
-            return Optional.of(voice.text(Word.YOU_IN_THE_MIDDLE));
+            return Optional.of(voice.text(PhoneText.YOU_IN_THE_MIDDLE));
         }
         return Optional.of(group.middle()
-                .map(middle -> voice.text(Word.IN_THE_MIDDLE, people.within(middle)))
-                .orElseGet(() -> voice.text(Word.THREE)));
+                .map(middle -> voice.text(PhoneText.IN_THE_MIDDLE, people.within(middle)))
+                .orElseGet(() -> voice.text(PhoneText.THREE)));
     }
 
     private List<String> watched(Group group) {
         List<String> said = new ArrayList<>();
         if (group.eyes().isPresent() || group.kind() == Group.Kind.BOTH_NEW) {
-            said.add(voice.text(Word.ALL_NEW));
+            said.add(voice.text(PhoneText.ALL_NEW));
         }
-        group.eyes().ifPresent(eyes -> said.add(voice.text(Word.WATCHED, people.within(eyes))));
+        group.eyes().ifPresent(eyes -> said.add(voice.text(PhoneText.WATCHED, people.within(eyes))));
         return said;
     }
 }

@@ -39,7 +39,7 @@ record OnePage(Voice voice, String title, String schemes, PhonePage.Cut cut) {
      * @param own what its script does beyond what those of both pages do
      */
     byte[] write(String body, String rules, String own) {
-        String script = Resources.text("both.js") + own;
+        String script = PhoneFiles.text("both.js") + own;
         String style = style(body, rules);
         Html page = new Html();
         page.markup(PhonePage.BEGINNING)

@@ -57,16 +57,17 @@ final class PersonArticle {
     /** Line and post in the first round to come. */
     private String line(String person, Walk walk, int next) {
         int from = Math.max(walk.from(), next);
-        String rounds =
-                from == walk.to() ? voice.text(Word.ROUND, from) : voice.text(Word.ROUNDS, from + "–" + walk.to());
+        String rounds = from == walk.to()
+                ? voice.text(PhoneText.ROUND, from)
+                : voice.text(PhoneText.ROUNDS, from + "–" + walk.to());
         return walk.stays().contains(person)
-                ? voice.text(Word.LINE_A, rounds, walk.post(person, from))
-                : voice.text(Word.LINE_B, rounds, walk.post(person, from), walk.length());
+                ? voice.text(PhoneText.LINE_A, rounds, walk.post(person, from))
+                : voice.text(PhoneText.LINE_B, rounds, walk.post(person, from), walk.length());
     }
 
     private void turn(String person, Round round) {
         html.start("li").start("p", "class", "number");
-        html.put("span", voice.text(Word.ROUND, ""), "class", "heard")
+        html.put("span", voice.text(PhoneText.ROUND, ""), "class", "heard")
                 .words(String.valueOf(round.number()))
                 .end("p");
         html.start("div");
@@ -79,10 +80,10 @@ final class PersonArticle {
                 .toList();
         group.ifPresent(one -> with(person, one, round.number()));
         if (!watched.isEmpty()) {
-            html.start("p").put("b", voice.text(Word.YOU_WATCH)).words(" ");
+            html.start("p").put("b", voice.text(PhoneText.YOU_WATCH)).words(" ");
             html.words(place(round.number(), Spans.of(watched))).end("p");
         } else if (group.isEmpty()) {
-            html.put("p", voice.text(Word.AWAY));
+            html.put("p", voice.text(PhoneText.AWAY));
         }
         html.end("div").end("li").line();
     }
@@ -94,7 +95,7 @@ final class PersonArticle {
         for (int at = 0; at < others.size(); at++) {
             html.words(at == 0 ? "" : " + ").put("bdi", people.called(others.get(at)));
         }
-        html.words(others.isEmpty() ? voice.text(Word.ALONE) : "").end("b");
+        html.words(others.isEmpty() ? voice.text(PhoneText.ALONE) : "").end("b");
         if (group.place() > 0) {
             html.words(" ").put("span", place(round, String.valueOf(group.place())), "class", "place");
         }
@@ -107,6 +108,7 @@ final class PersonArticle {
     }
 
     private String place(int round, String numbers) {
-        return voice.text(plan.walks().stream().anyMatch(walk -> walk.holds(round)) ? Word.POST : Word.PLACE, numbers);
+        return voice.text(
+                plan.walks().stream().anyMatch(walk -> walk.holds(round)) ? PhoneText.POST : PhoneText.PLACE, numbers);
     }
 }

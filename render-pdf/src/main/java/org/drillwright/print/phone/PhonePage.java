@@ -44,7 +44,7 @@ public final class PhonePage {
     public byte[] write() {
         Symbols symbols = new Symbols(faces);
         return new OnePage(voice, title(), "only light", cut)
-                .write(body(symbols), Resources.text("page.css") + symbols.rules(), Resources.text("page.js"));
+                .write(body(symbols), PhoneFiles.text("page.css") + symbols.rules(), PhoneFiles.text("page.js"));
     }
 
     private String title() {
@@ -53,9 +53,9 @@ public final class PhonePage {
     }
 
     private String body(Symbols symbols) {
-        Signs signs = Signs.in(symbols);
+        SignIcons signs = SignIcons.in(symbols);
         StringBuilder articles = new StringBuilder(SafetyArticle.write(voice, symbols));
-        articles.append(new Contents(drills, voice).write());
+        articles.append(new CardList(drills, voice).write());
         for (int at = 0; at < drills.size(); at++) {
             articles.append(new Article(drills.get(at), at + 1, voice, symbols, signs, drills).write());
         }
@@ -63,31 +63,31 @@ public final class PhonePage {
         html.start(
                 "body",
                 "data-next",
-                voice.text(Word.NEXT),
+                voice.text(PhoneText.NEXT),
                 "data-back",
-                voice.text(Word.BACK),
+                voice.text(PhoneText.BACK),
                 "data-card",
-                voice.text(Word.CARD),
+                voice.text(PhoneText.CARD),
                 "data-all",
-                voice.text(Word.ALL_DRILLS),
+                voice.text(PhoneText.ALL_DRILLS),
                 "data-run",
-                voice.text(Word.RUN),
+                voice.text(PhoneText.RUN),
                 "data-stop",
-                voice.text(Word.STOP),
+                voice.text(PhoneText.STOP),
                 "data-time",
-                voice.text(Word.TIME),
+                voice.text(PhoneText.TIME),
                 "data-found",
-                voice.text(Word.FOUND),
+                voice.text(PhoneText.FOUND),
                 "data-found-level",
-                voice.text(Word.FOUND_LEVEL),
+                voice.text(PhoneText.FOUND_LEVEL),
                 "data-copied",
-                voice.text(Word.COPIED),
+                voice.text(PhoneText.COPIED),
                 "data-copy-yourself",
-                voice.text(Word.COPY_YOURSELF),
+                voice.text(PhoneText.COPY_YOURSELF),
                 "data-forgets",
-                voice.text(Word.FORGETS),
+                voice.text(PhoneText.FORGETS),
                 "data-class",
-                voice.text(Word.CLASS),
+                voice.text(PhoneText.CLASS),
                 "data-kept",
                 "drillwright done " + school.name() + " / " + set);
         html.line().markup(symbols.drawings()).line();
@@ -95,7 +95,10 @@ public final class PhonePage {
         voice.author(html, voice.capitalised(set), voice.tag());
         html.end("h1").start("p");
         voice.author(html, school.name(), voice.tag());
-        html.end("p").put("p", voice.text(Word.NEEDS_NO_NETWORK)).end("header").line();
+        html.end("p")
+                .put("p", voice.text(PhoneText.NEEDS_NO_NETWORK))
+                .end("header")
+                .line();
         html.start("main")
                 .line()
                 .markup(articles.toString())

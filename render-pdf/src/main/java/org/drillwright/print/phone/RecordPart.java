@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param mind what the line can't say, shown where it can't
  * @param rows as many as the line usually takes
  */
-record RecordPart(Word title, Word how, Optional<Word> mind, int rows) {
+record RecordPart(PhoneText title, PhoneText how, Optional<PhoneText> mind, int rows) {
 
     void write(Html html, Voice voice) {
         html.start("div", "class", "part live", "id", "done", "hidden", "");
@@ -32,10 +32,10 @@ record RecordPart(Word title, Word how, Optional<Word> mind, int rows) {
                 "aria-labelledby",
                 "record-how");
         html.end("textarea").start("p", "class", "pair");
-        html.put("button", voice.text(Word.COPY), "type", "button", "id", "copy");
-        html.put("button", voice.text(Word.CLEAR), "type", "button", "id", "clear")
+        html.put("button", voice.text(PhoneText.COPY), "type", "button", "id", "copy");
+        html.put("button", voice.text(PhoneText.CLEAR), "type", "button", "id", "clear")
                 .end("p");
         html.put("p", "", "id", "copied", "role", "status");
-        html.put("p", voice.text(Word.STAYS), "id", "stays").end("div");
+        html.put("p", voice.text(PhoneText.STAYS), "id", "stays").end("div");
     }
 }

@@ -32,14 +32,14 @@ final class RoundArticle {
         String id = id(round.number());
         html.start("article", "id", id, "class", "view round", "aria-labelledby", "title-" + id);
         html.start("p", "class", "up")
-                .put("a", voice.text(Word.ALL_ROUNDS), "href", "#" + RoundsList.ID)
+                .put("a", voice.text(PhoneText.ALL_ROUNDS), "href", "#" + RoundsList.ID)
                 .end("p");
-        html.put("h2", voice.text(Word.ROUND, round.number()), "id", "title-" + id, "tabindex", "-1");
+        html.put("h2", voice.text(PhoneText.ROUND, round.number()), "id", "title-" + id, "tabindex", "-1");
         html.start("p", "class", "drill").start("b");
         EveningDrill drill = drills.apply(round.drill());
         voice.author(html, drill.title(), drill.tag());
         html.end("b").end("p");
-        html.put("p", LEADS + " " + voice.text(Word.LEADS_FIRST), "class", "key");
+        html.put("p", LEADS + " " + voice.text(PhoneText.LEADS_FIRST), "class", "key");
         html.start("ul", "class", "groups", "role", "list").line();
         round.groups().forEach(group -> group(group, round.number()));
         return html.end("ul").end("article").line().toString();
@@ -49,7 +49,7 @@ final class RoundArticle {
         html.start("li").start("p", "class", "number");
         if (group.place() > 0) {
             boolean walked = plan.walks().stream().anyMatch(walk -> walk.holds(round));
-            html.put("span", voice.text(walked ? Word.POST : Word.PLACE, ""), "class", "heard");
+            html.put("span", voice.text(walked ? PhoneText.POST : PhoneText.PLACE, ""), "class", "heard");
             html.words(String.valueOf(group.place()));
         } else {
             html.words("–");
@@ -59,7 +59,7 @@ final class RoundArticle {
         group.helper().ifPresent(helper -> person(helper, group, round));
         html.end("div");
         List<String> said = group.everyone().size() == 1
-                ? List.of(voice.text(Word.ALONE))
+                ? List.of(voice.text(PhoneText.ALONE))
                 : new GroupSentences(people, voice).of(group);
         if (!said.isEmpty()) {
             html.put("p", String.join(" ", said), "class", "said");

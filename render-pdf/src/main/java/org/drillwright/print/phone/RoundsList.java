@@ -28,37 +28,38 @@ final class RoundsList {
 
     String write() {
         html.start("section", "id", ID, "class", "view", "aria-labelledby", "title-rounds");
-        html.put("h2", voice.text(Word.ALL_ROUNDS), "id", "title-rounds", "tabindex", "-1");
+        html.put("h2", voice.text(PhoneText.ALL_ROUNDS), "id", "title-rounds", "tabindex", "-1");
         html.start("ol", "class", "rows", "role", "list").line();
         plan.rounds().forEach(this::row);
         html.end("ol").line();
         html.start("p", "class", "pair live");
-        html.put("button", voice.text(Word.ALL_WORKED), "type", "button", "id", "all")
+        html.put("button", voice.text(PhoneText.ALL_WORKED), "type", "button", "id", "all")
                 .end("p");
         otherwise();
-        new RecordPart(Word.TO_RECORD, Word.RECORD_EVENING, Optional.of(Word.UNSAID), 5).write(html, voice);
+        new RecordPart(PhoneText.TO_RECORD, PhoneText.RECORD_EVENING, Optional.of(PhoneText.UNSAID), 5)
+                .write(html, voice);
         return html.end("section").line().toString();
     }
 
     private void row(Round round) {
         String number = String.valueOf(round.number());
         html.start("li").start("a", "href", "#" + RoundArticle.id(round.number()));
-        html.put("b", voice.text(Word.ROUND, number)).start("span");
+        html.put("b", voice.text(PhoneText.ROUND, number)).start("span");
         EveningDrill drill = drills.apply(round.drill());
         voice.author(html, drill.title(), drill.tag());
         html.end("span").end("a").start("label", "class", "tick live");
-        html.put("span", voice.text(Word.WORKED_ROUND, number), "class", "heard");
+        html.put("span", voice.text(PhoneText.WORKED_ROUND, number), "class", "heard");
         html.start("input", "type", "checkbox", "autocomplete", "off", "data-worked", number);
         html.end("label").end("li").line();
     }
 
     private void otherwise() {
-        html.start("div", "class", "part live").put("h3", voice.text(Word.CHANGES));
-        html.put("p", voice.text(Word.CHANGES_HOW));
+        html.start("div", "class", "part live").put("h3", voice.text(PhoneText.CHANGES));
+        html.put("p", voice.text(PhoneText.CHANGES_HOW));
         html.start("ul", "id", "changes", "role", "list").end("ul");
-        html.put("label", voice.text(Word.TOO), "for", "too").start("p", "class", "pair");
+        html.put("label", voice.text(PhoneText.TOO), "for", "too").start("p", "class", "pair");
         html.start("input", "id", "too", "type", "text", "autocomplete", "off", "spellcheck", "false", "dir", "auto")
-                .put("button", voice.text(Word.ADD), "type", "button", "id", "add-too")
+                .put("button", voice.text(PhoneText.ADD), "type", "button", "id", "add-too")
                 .end("p")
                 .end("div")
                 .line();
@@ -69,13 +70,13 @@ final class RoundsList {
         Html asked = new Html();
         asked.start("dialog", "id", "change", "aria-labelledby", "change-title");
         asked.put("h2", "", "id", "change-title");
-        asked.put("button", voice.text(Word.GONE_NOW), "type", "button", "id", "gone");
-        asked.put("button", voice.text(Word.BACK_NOW), "type", "button", "id", "returned");
-        asked.put("label", voice.text(Word.STAND_IN), "for", "other").start("select", "id", "other");
+        asked.put("button", voice.text(PhoneText.GONE_NOW), "type", "button", "id", "gone");
+        asked.put("button", voice.text(PhoneText.BACK_NOW), "type", "button", "id", "returned");
+        asked.put("label", voice.text(PhoneText.STAND_IN), "for", "other").start("select", "id", "other");
         people.all().stream()
                 .sorted(Comparator.comparing(person -> person.equals(History.INSTRUCTOR) ? 1 : 0))
                 .forEach(person -> option(asked, person));
-        asked.put("option", voice.text(Word.SOMEBODY), "value", "").end("select");
+        asked.put("option", voice.text(PhoneText.SOMEBODY), "value", "").end("select");
         asked.start(
                 "input",
                 "id",
@@ -89,13 +90,13 @@ final class RoundsList {
                 "dir",
                 "auto",
                 "placeholder",
-                voice.text(Word.NAME),
+                voice.text(PhoneText.NAME),
                 "aria-label",
-                voice.text(Word.NAME),
+                voice.text(PhoneText.NAME),
                 "hidden",
                 "");
-        asked.put("button", voice.text(Word.STAND_IN_NOW), "type", "button", "id", "instead");
-        asked.put("button", voice.text(Word.CANCEL), "type", "button", "id", "shut");
+        asked.put("button", voice.text(PhoneText.STAND_IN_NOW), "type", "button", "id", "instead");
+        asked.put("button", voice.text(PhoneText.CANCEL), "type", "button", "id", "shut");
         return asked.end("dialog").line().toString();
     }
 

@@ -14,12 +14,12 @@ final class Voice {
 
     private final Language language;
     private final Labels labels;
-    private final Words words;
+    private final PhoneTexts words;
 
     Voice(Labels labels) {
         this.language = labels.language();
         this.labels = labels;
-        this.words = new Words(language);
+        this.words = new PhoneTexts(language);
     }
 
     Labels labels() {
@@ -39,7 +39,7 @@ final class Voice {
         return Direction.of(locale());
     }
 
-    String text(Word word, Object... values) {
+    String text(PhoneText word, Object... values) {
         return words.text(word, values);
     }
 
@@ -49,11 +49,11 @@ final class Voice {
 
     /** What stands before words so that who hears them knows whose they are. */
     String before(Label label) {
-        return words.text(Word.SAID, labels.text(label)) + " ";
+        return words.text(PhoneText.SAID, labels.text(label)) + " ";
     }
 
     /** A number of drills or counts. */
-    String number(Word what, int number) {
+    String number(PhoneText what, int number) {
         return words.counted(what, number);
     }
 

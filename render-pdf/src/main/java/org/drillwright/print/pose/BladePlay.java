@@ -12,10 +12,10 @@ import org.drillwright.print.pose.body.Blade;
 import org.drillwright.print.pose.body.Camera;
 import org.drillwright.print.pose.body.Head;
 import org.drillwright.print.pose.body.Hold;
-import org.drillwright.print.pose.body.Person;
+import org.drillwright.print.pose.body.PaperPoint;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.PosedBody;
 import org.drillwright.print.pose.body.Silhouette;
-import org.drillwright.print.pose.body.Spot;
 
 /** Blades that do no stroke: apart, so that nobody takes them for crossed; touching; or out of the way of a hit. */
 final class BladePlay {
@@ -49,34 +49,34 @@ final class BladePlay {
 
     /** On paper, from one straight blade to another; 0 if they cross. */
     static double between(Camera camera, Blade one, Blade other) {
-        Spot a = camera.see(one.bell());
-        Spot b = camera.see(one.tip());
-        Spot c = camera.see(other.bell());
-        Spot d = camera.see(other.tip());
+        PaperPoint a = camera.see(one.bell());
+        PaperPoint b = camera.see(one.tip());
+        PaperPoint c = camera.see(other.bell());
+        PaperPoint d = camera.see(other.tip());
         if (turn(a, b, c) * turn(a, b, d) < 0 && turn(c, d, a) * turn(c, d, b) < 0) {
             return 0;
         }
         return Math.min(Math.min(away(a, c, d), away(b, c, d)), Math.min(away(c, a, b), away(d, a, b)));
     }
 
-    private static double turn(Spot a, Spot b, Spot c) {
+    private static double turn(PaperPoint a, PaperPoint b, PaperPoint c) {
         return (b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x());
     }
 
-    private static double away(Spot spot, Spot from, Spot to) {
+    private static double away(PaperPoint spot, PaperPoint from, PaperPoint to) {
         double x = to.x() - from.x();
         double y = to.y() - from.y();
         double share = ((spot.x() - from.x()) * x + (spot.y() - from.y()) * y) / (x * x + y * y);
         double on = Math.max(0, Math.min(1, share));
-        return spot.distance(new Spot(from.x() + on * x, from.y() + on * y));
+        return spot.distance(new PaperPoint(from.x() + on * x, from.y() + on * y));
     }
 
     /** Both raised or lowered as little as keeps them apart. */
-    List<Person> apart(Armed one, Armed other) {
+    List<PosedBody> apart(Armed one, Armed other) {
         for (double back : new double[] {0, 0.08, 0.16, 0.22}) {
             Hold first = one.hold().moved(-back, 0, 0);
             Hold second = other.hold().moved(-back, 0, 0);
-            Optional<List<Person>> found = apart(one.stand(), first, other.stand(), second);
+            Optional<List<PosedBody>> found = apart(one.stand(), first, other.stand(), second);
             if (found.isPresent()) {
                 return found.get();
             }
@@ -84,14 +84,14 @@ final class BladePlay {
         return List.of(one.stand().holding(one.hold(), length), other.stand().holding(other.hold(), length));
     }
 
-    private Optional<List<Person>> apart(Stand one, Hold first, Stand other, Hold second) {
+    private Optional<List<PosedBody>> apart(Stand one, Hold first, Stand other, Hold second) {
         List<Silhouette> bodies = List.of(
                 Silhouette.of(one.holding(first, length), camera),
                 Silhouette.of(other.holding(second, length), camera));
         List<Turned> mine = turned(one, first, bodies);
         List<Turned> theirs = turned(other, second, bodies);
         double least = Double.MAX_VALUE;
-        Optional<List<Person>> best = Optional.empty();
+        Optional<List<PosedBody>> best = Optional.empty();
         for (Turned left : mine) {
             for (Turned right : theirs) {
                 double cost = left.cost() + right.cost();
@@ -104,7 +104,7 @@ final class BladePlay {
         return best;
     }
 
-    private record Turned(Person person, double cost) {
+    private record Turned(PosedBody person, double cost) {
         Blade blade() {
             return person.blade().orElseThrow();
         }
@@ -130,7 +130,7 @@ final class BladePlay {
     }
 
     /** Both aimed through the same place; the line is named from the first one. */
-    List<Person> engaged(Armed one, Armed other, Line line) {
+    List<PosedBody> engaged(Armed one, Armed other, Line line) {
         Point middle = bell(one).towards(bell(other), 0.5);
         double up = line.height().filter(Height.LOW::equals).isPresent() ? -CONTACT : CONTACT;
         Point contact = middle.plus(Point.UP.times(up));
@@ -144,19 +144,19 @@ final class BladePlay {
     }
 
     /** The hand where it is, the blade through a place. */
-    Person through(Armed armed, Point place) {
+    PosedBody through(Armed armed, Point place) {
         Point wrist = armed.stand().body().wrist(armed.hold());
         return armed.stand().with(wrist, place.minus(wrist).unit(), length);
     }
 
     /** Which of two blades is nearer to the eye where they cross on paper. */
-    Crossing crossing(Person one, Person other) {
+    Crossing crossing(PosedBody one, PosedBody other) {
         Blade first = one.blade().orElseThrow();
         Blade second = other.blade().orElseThrow();
-        Spot a = camera.see(first.bell());
-        Spot b = camera.see(first.tip());
-        Spot c = camera.see(second.bell());
-        Spot d = camera.see(second.tip());
+        PaperPoint a = camera.see(first.bell());
+        PaperPoint b = camera.see(first.tip());
+        PaperPoint c = camera.see(second.bell());
+        PaperPoint d = camera.see(second.tip());
         double along = turn(c, d, a) / (turn(c, d, a) - turn(c, d, b));
         double across = turn(a, b, c) / (turn(a, b, c) - turn(a, b, d));
         Point mine = first.bell().towards(first.tip(), along);
@@ -166,11 +166,11 @@ final class BladePlay {
     }
 
     /** A blade turned as little as keeps its point from a person. */
-    Person free(Armed armed, Person other) {
+    PosedBody free(Armed armed, PosedBody other) {
         Silhouette body = Silhouette.of(other, camera);
         for (int step = 0; step <= 40; step++) {
             for (int sign : new int[] {1, -1}) {
-                Person person = armed.stand().holding(armed.hold().turned(sign * step * STEP, 0), length);
+                PosedBody person = armed.stand().holding(armed.hold().turned(sign * step * STEP, 0), length);
                 if (isFree(person.blade().orElseThrow(), List.of(body))) {
                     return person;
                 }
@@ -180,13 +180,13 @@ final class BladePlay {
     }
 
     /** The blade of one who is hit, turned as little as shows the blade and the arm that hit and touches nobody. */
-    Person passive(Armed hit, Person attacker) {
+    PosedBody passive(Armed hit, PosedBody attacker) {
         Silhouette body = Silhouette.withoutSword(attacker, camera);
         for (double wanted : new double[] {1, 0.5, 0}) {
             for (int step = 0; step <= 40; step++) {
                 for (int sign : new int[] {1, -1}) {
                     Hold hold = hit.hold().turned(sign * step * STEP, 0);
-                    Person person = hit.stand().holding(hold, length);
+                    PosedBody person = hit.stand().holding(hold, length);
                     Blade blade = person.blade().orElseThrow();
                     if (Math.abs(hold.up()) <= 85
                             && blade.tip().z() >= OVER_FLOOR
@@ -201,7 +201,7 @@ final class BladePlay {
     }
 
     /** Whether blade and arm that hit are not crossed by a blade on paper, nor the head covered. */
-    private boolean shows(Blade blade, Person attacker, double share) {
+    private boolean shows(Blade blade, PosedBody attacker, double share) {
         Blade other = attacker.blade().orElseThrow();
         for (int step = 0; step < 8; step++) {
             Blade part = Blade.straight(other.at(step / 8.0), other.at((step + 1) / 8.0));

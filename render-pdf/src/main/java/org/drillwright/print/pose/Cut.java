@@ -4,8 +4,8 @@ import org.drillwright.model.Side;
 import org.drillwright.notation.Position;
 import org.drillwright.print.pose.body.Blade;
 import org.drillwright.print.pose.body.Camera;
-import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.PosedBody;
 import org.drillwright.print.pose.body.Posture;
 import org.drillwright.print.pose.body.Silhouette;
 
@@ -45,19 +45,19 @@ final class Cut {
     }
 
     /** With the edge on the target. */
-    Person land(Stand stand, Place target, boolean head) {
+    PosedBody land(Stand stand, Place target, boolean head) {
         return passing(stand, target.seen(), target.normal(), EDGE, head);
     }
 
     /** With the edge on the parrying blade. */
-    Parrying.Carried parried(Stand attacker, Person defender, Position parry, boolean head) {
+    Parrying.Carried parried(Stand attacker, PosedBody defender, Position parry, boolean head) {
         boolean quinte = parry == Position.QUINTE;
         Blade guard = defender.blade().orElseThrow();
         Point forte = guard.bell().towards(guard.tip(), (quinte ? 0.34 : 0.22) / length);
         double side = Parrying.pushesInside(parry) ? -1 : 1;
         Point from = quinte ? Point.UP : defender.outside().times(side);
         Point meets = forte.plus(from.times(Parrying.THICKNESS));
-        Person person = passing(attacker, meets, from, quinte ? 0.55 : 0.47, head);
+        PosedBody person = passing(attacker, meets, from, quinte ? 0.55 : 0.47, head);
         double clear = Silhouette.of(defender, camera)
                 .distance(person.blade().orElseThrow().tip());
         Side nearer = camera.depth(meets) < camera.depth(forte) ? attacker.side() : defender.side();
@@ -70,7 +70,7 @@ final class Cut {
      * @param normal out of what it touches there
      * @param share where on the blade the place is, 0 bell, 1 end
      */
-    private Person passing(Stand stand, Point place, Point normal, double share, boolean head) {
+    private PosedBody passing(Stand stand, Point place, Point normal, double share, boolean head) {
         double base = head ? HEAD_RISE : SIDE_RISE;
         Lie best = lie(stand, place, normal, share, base);
         Stand forward = stand;

@@ -3,8 +3,8 @@ package org.drillwright.print.pose;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.print.pose.body.Blade;
-import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.PosedBody;
 
 /** How blades and bodies meet in the moment that is shown: the end of the last stroke, or else the contact of the blades. */
 public sealed interface Meeting {
@@ -37,7 +37,7 @@ public sealed interface Meeting {
      *
      * @param stood the one who evades, as that one stood before
      */
-    record Evaded(Side by, Point tip, Place target, Person stood) implements Meeting {}
+    record Evaded(Side by, Point tip, Place target, PosedBody stood) implements Meeting {}
 
     /** It is shown and does not arrive, or not yet. */
     record Threatens(Side by, Point tip, Place target) implements Meeting {}

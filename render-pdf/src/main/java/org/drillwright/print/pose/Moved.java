@@ -3,21 +3,21 @@ package org.drillwright.print.pose;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.drillwright.print.pose.body.Person;
+import org.drillwright.print.pose.body.PosedBody;
 
 /** Where feet were before they came to where a pose has them. */
 final class Moved {
 
-    private final List<Person> people;
+    private final List<PosedBody> people;
 
-    Moved(List<Person> people) {
+    Moved(List<PosedBody> people) {
         this.people = List.copyOf(people);
     }
 
     /** What feet did, in their order. */
     List<FootMove> feet(List<Footing> done) {
         List<FootMove> moves = new ArrayList<>();
-        for (Person person : people) {
+        for (PosedBody person : people) {
             double toe = person.front().toe().x();
             double heel = person.rear().heel().x();
             for (int at = done.size() - 1; at >= 0; at--) {

@@ -10,8 +10,8 @@ import org.drillwright.notation.Position;
 import org.drillwright.print.pose.body.Blade;
 import org.drillwright.print.pose.body.Camera;
 import org.drillwright.print.pose.body.Hold;
-import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.PosedBody;
 import org.drillwright.print.pose.body.Silhouette;
 
 /**
@@ -38,7 +38,7 @@ final class Parrying {
     private static final double ASTRAY = 0.2;
 
     /** How it ends. */
-    record Carried(Person attacker, Person defender, Crossing crossing, double clear) {}
+    record Carried(PosedBody attacker, PosedBody defender, Crossing crossing, double clear) {}
 
     /** What gives: metres, shares, degrees; the body of the defender goes back. */
     private record Change(double hand, double raised, double wider, double lean, double arm, double back) {
@@ -53,7 +53,7 @@ final class Parrying {
     }
 
     /** A defender in the parry, where the forte is, and what is covered. */
-    private record Guard(Person person, Point forte, Silhouette covered) {}
+    private record Guard(PosedBody person, Point forte, Silhouette covered) {}
 
     /** The least first; for a low parry the hand may also go up. */
     private static final Map<Boolean, List<Change>> CHANGES = Map.of(
@@ -122,7 +122,7 @@ final class Parrying {
         Point wrist = hold.wrist();
         Hold wide = new Hold(
                 new Point(wrist.x(), wrist.y() * change.wider(), wrist.z() + change.raised()), hold.up(), hold.out());
-        Person person = defender.leaning(change.back()).holding(wide, Arms.blade(weapon));
+        PosedBody person = defender.leaning(change.back()).holding(wide, Arms.blade(weapon));
         Blade blade = person.blade().orElseThrow();
         Point forte = blade.bell().towards(blade.tip(), FORTE / Arms.blade(weapon));
         return new Guard(person, forte, Silhouette.of(person, camera));
@@ -156,7 +156,7 @@ final class Parrying {
     private Carried carried(Stand attacker, Guard guard, Change change, double clear) {
         Point wrist = wrist(attacker, guard, change);
         Point passes = passes(guard, wrist);
-        Person carried = attacker.with(wrist, passes.minus(wrist).unit(), Arms.blade(weapon));
+        PosedBody carried = attacker.with(wrist, passes.minus(wrist).unit(), Arms.blade(weapon));
         boolean nearer = camera.depth(passes) < camera.depth(guard.forte());
         Crossing crossing = new Crossing(
                 passes.towards(guard.forte(), 0.5),

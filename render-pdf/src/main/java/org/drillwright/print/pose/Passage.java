@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.print.pose.body.Going;
-import org.drillwright.print.pose.body.Person;
+import org.drillwright.print.pose.body.PosedBody;
 
 /** What lies between the poses of two counts, one after the other. */
 public record Passage(Pose from, Pose to) {
@@ -34,7 +34,7 @@ public record Passage(Pose from, Pose to) {
         return Optional.empty();
     }
 
-    private Pose pair(Person leader, Person follower) {
+    private Pose pair(PosedBody leader, PosedBody follower) {
         double measure = follower.front().toe().x() - leader.front().toe().x();
         return new Pose.Pair(to.weapon(), leader, follower, measure, new Meeting.Apart(), List.of(), List.of());
     }
@@ -79,7 +79,7 @@ public record Passage(Pose from, Pose to) {
                 .findFirst();
     }
 
-    private static List<Person> people(Pose pose) {
+    private static List<PosedBody> people(Pose pose) {
         return pose instanceof Pose.Pair pair
                 ? List.of(pair.leader(), pair.follower())
                 : List.of(((Pose.Alone) pose).person());

@@ -3,8 +3,8 @@ package org.drillwright.print.pose;
 import java.util.List;
 import java.util.Optional;
 import org.drillwright.model.Weapon;
-import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.PosedBody;
 
 /** Who stands where, in the moment that the picture of a count shows. */
 public sealed interface Pose {
@@ -12,7 +12,7 @@ public sealed interface Pose {
     Weapon weapon();
 
     /** The ways of points and edges that led to this moment. */
-    List<Way> ways();
+    List<Trajectory> ways();
 
     /** What the feet did in the count. */
     List<FootMove> feet();
@@ -25,11 +25,11 @@ public sealed interface Pose {
      */
     record Pair(
             Weapon weapon,
-            Person leader,
-            Person follower,
+            PosedBody leader,
+            PosedBody follower,
             double measure,
             Meeting meeting,
-            List<Way> ways,
+            List<Trajectory> ways,
             List<FootMove> feet)
             implements Pose {
         public Pair {
@@ -45,7 +45,12 @@ public sealed interface Pose {
      * @param hit where a stroke meets the pad, if one does
      */
     record Alone(
-            Weapon weapon, Person person, Optional<Point> pad, Optional<Point> hit, List<Way> ways, List<FootMove> feet)
+            Weapon weapon,
+            PosedBody person,
+            Optional<Point> pad,
+            Optional<Point> hit,
+            List<Trajectory> ways,
+            List<FootMove> feet)
             implements Pose {
         public Alone {
             ways = List.copyOf(ways);

@@ -12,8 +12,8 @@ import org.drillwright.print.pose.BladePlay.Armed;
 import org.drillwright.print.pose.body.Blade;
 import org.drillwright.print.pose.body.Camera;
 import org.drillwright.print.pose.body.Hold;
-import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.PosedBody;
 
 /** Poses those of a scene as the count left them. */
 public final class Posing {
@@ -41,7 +41,7 @@ public final class Posing {
     }
 
     /** Many drills of a school share their guards and their strokes, and a search takes milliseconds. */
-    private static final Latest<Scene, Pose> LATELY = new Latest<>(1000);
+    private static final RecentCache<Scene, Pose> LATELY = new RecentCache<>(1000);
 
     /** Who stands how at the end of the last stroke of a count, or at its end if there was none. */
     public static Pose of(Scene scene) {
@@ -59,7 +59,7 @@ public final class Posing {
         boolean thrusts = scene.moment().follower().extended().is(true) && stand.known() && stands.length() > 0;
         boolean hits = thrusts && scene.mark() && measure.equals(Range.exactly(0));
         Thrust thrust = new Thrust(scene.weapon(), mark, 0);
-        Person person = !thrusts ? stands.idle(stand) : hits ? thrust.land(stand) : thrust.threaten(stand);
+        PosedBody person = !thrusts ? stands.idle(stand) : hits ? thrust.land(stand) : thrust.threaten(stand);
         return new Pose.Alone(
                 scene.weapon(),
                 person,
@@ -100,9 +100,9 @@ public final class Posing {
         Strokes.Met met = new Strokes(scene, stroke, camera).meet(leads ? leader : follower, leads ? follower : leader);
         boolean round =
                 scene.at(stroke.by().other()).filter(Aimed::carriedRound).isPresent();
-        List<Way> ways = met.meeting() instanceof Meeting.NotKnown
+        List<Trajectory> ways = met.meeting() instanceof Meeting.NotKnown
                 ? List.of()
-                : Ways.of(stroke, met.attacker(), met.defender(), guard(leads ? follower : leader, met), round);
+                : Trajectories.of(stroke, met.attacker(), met.defender(), guard(leads ? follower : leader, met), round);
         return pair(
                 leads ? met.attacker() : met.defender(), leads ? met.defender() : met.attacker(), met.meeting(), ways);
     }
@@ -118,7 +118,7 @@ public final class Posing {
                 .orElseThrow();
     }
 
-    private Pose pair(Person leader, Person follower, Meeting meeting, List<Way> ways) {
+    private Pose pair(PosedBody leader, PosedBody follower, Meeting meeting, List<Trajectory> ways) {
         double measure = follower.front().toe().x() - leader.front().toe().x();
         List<FootMove> feet = new Moved(List.of(leader, follower)).feet(scene.feet());
         return new Pose.Pair(scene.weapon(), leader, follower, measure, meeting, ways, feet);
@@ -143,12 +143,12 @@ public final class Posing {
         if (contact.isPresent()) {
             return engaged(play, one, other, contact.get().leader());
         }
-        List<Person> apart = play.apart(one, other);
+        List<PosedBody> apart = play.apart(one, other);
         return pair(apart.get(0), apart.get(1), new Meeting.Apart(), List.of());
     }
 
     private Pose engaged(BladePlay play, Armed leader, Armed follower, Line line) {
-        List<Person> both = play.engaged(leader, follower, line);
+        List<PosedBody> both = play.engaged(leader, follower, line);
         Crossing crossing = play.crossing(both.get(0), both.get(1));
         return pair(both.get(0), both.get(1), new Meeting.Engaged(crossing), List.of());
     }
@@ -161,8 +161,8 @@ public final class Posing {
         Blade before =
                 other.stand().holding(other.hold(), stands.length()).blade().orElseThrow();
         Point contact = before.bell().towards(before.tip(), BEATEN_AT);
-        Person after = other.stand().holding(other.hold().turned(BEATEN_UP, BEATEN_OUT), stands.length());
-        Person hits = play.through(beats, contact);
+        PosedBody after = other.stand().holding(other.hold().turned(BEATEN_UP, BEATEN_OUT), stands.length());
+        PosedBody hits = play.through(beats, contact);
         Crossing at = new Crossing(contact, by);
         return pair(leads ? hits : after, leads ? after : hits, new Meeting.Beaten(by, at, before), List.of());
     }

@@ -7,8 +7,8 @@ import org.drillwright.print.pose.body.Axes;
 import org.drillwright.print.pose.body.Blade;
 import org.drillwright.print.pose.body.Body;
 import org.drillwright.print.pose.body.Hold;
-import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.PosedBody;
 import org.drillwright.print.pose.body.Posture;
 import org.drillwright.print.pose.body.RearHand;
 
@@ -54,13 +54,13 @@ record Stand(Side side, boolean leftHanded, double toe, Posture posture, RearHan
     }
 
     /** The hand and a straight blade as in a hold; without a blade if its length is 0. */
-    Person holding(Hold hold, double length) {
+    PosedBody holding(Hold hold, double length) {
         Body body = body();
         return with(body.wrist(hold), body.direction(hold), length);
     }
 
     /** The wrist at a place, or as near as it reaches, and a straight blade in a direction. */
-    Person with(Point wrist, Point direction, double length) {
+    PosedBody with(Point wrist, Point direction, double length) {
         Arm arm = body().swordArm(wrist);
         Point bell = arm.wrist().plus(direction.times(Arms.GRIP));
         return with(
@@ -68,9 +68,9 @@ record Stand(Side side, boolean leftHanded, double toe, Posture posture, RearHan
                 length == 0 ? Optional.empty() : Optional.of(Blade.straight(bell, bell.plus(direction.times(length)))));
     }
 
-    Person with(Optional<Arm> arm, Optional<Blade> blade) {
+    PosedBody with(Optional<Arm> arm, Optional<Blade> blade) {
         Body body = body();
-        return new Person(
+        return new PosedBody(
                 side,
                 leftHanded,
                 body.axes().ahead(),

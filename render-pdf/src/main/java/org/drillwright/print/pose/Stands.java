@@ -11,8 +11,8 @@ import org.drillwright.print.pose.body.Axes;
 import org.drillwright.print.pose.body.Body;
 import org.drillwright.print.pose.body.Head;
 import org.drillwright.print.pose.body.Hold;
-import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.PosedBody;
 import org.drillwright.print.pose.body.Posture;
 import org.drillwright.print.pose.body.RearHand;
 
@@ -101,7 +101,7 @@ final class Stands {
     }
 
     /** Who does no stroke and is met by none. */
-    Person idle(Stand stand) {
+    PosedBody idle(Stand stand) {
         Optional<Hold> hold = hold(stand);
         if (hold.isEmpty()) {
             return stand.with(Optional.empty(), Optional.empty());

@@ -15,8 +15,8 @@ import org.drillwright.print.pose.body.Blade;
 import org.drillwright.print.pose.body.Body;
 import org.drillwright.print.pose.body.Camera;
 import org.drillwright.print.pose.body.Hold;
-import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.PosedBody;
 import org.drillwright.print.pose.body.Posture;
 import org.drillwright.print.pose.body.RearHand;
 
@@ -38,7 +38,7 @@ final class Strokes {
     private final Camera camera;
 
     /** The two, who makes the stroke first, and how they meet. */
-    record Met(Person attacker, Person defender, Meeting meeting) {}
+    record Met(PosedBody attacker, PosedBody defender, Meeting meeting) {}
 
     Strokes(Scene scene, Stroke stroke, Camera camera) {
         this.stands = new Stands(scene);
@@ -95,16 +95,16 @@ final class Strokes {
     }
 
     private Met notKnown(Stand attacker, Stand defender) {
-        Person strikes = unknown(attacker);
+        PosedBody strikes = unknown(attacker);
         Optional<Hold> hold = stands.hold(defender).filter(one -> defender.known() && stands.length() > 0);
-        Person other = hold.map(
+        PosedBody other = hold.map(
                         one -> new BladePlay(stands.length(), camera).free(new BladePlay.Armed(defender, one), strikes))
                 .orElseGet(() -> stands.idle(defender));
         return new Met(strikes, other, new Meeting.NotKnown(stroke.by()));
     }
 
     /** The arm of a stroke of which it is not known where it goes. */
-    private Person unknown(Stand attacker) {
+    private PosedBody unknown(Stand attacker) {
         return attacker.known()
                 ? attacker.with(Optional.empty(), Optional.empty())
                 : attacker.holding(Holds.HANGING, 0);
@@ -147,8 +147,8 @@ final class Strokes {
         }
         Hold hold = Holds.parry(scene.weapon(), position.get());
         Place place = onTheArm(line)
-                ? Places.arm(defender.body().swordArm(defender.body().wrist(hold)), 0.45)
-                : new Places(defender.body(), camera).of(line);
+                ? TargetPoints.arm(defender.body().swordArm(defender.body().wrist(hold)), 0.45)
+                : new TargetPoints(defender.body(), camera).of(line);
         Parrying.Carried carried = stroke.cut()
                 ? cut().parried(attacker, defender.holding(hold, stands.length()), position.get(), line == Line.HEAD)
                 : new Parrying(scene.weapon(), position.get(), place, camera).carry(attacker, defender);
@@ -163,7 +163,7 @@ final class Strokes {
     private Met landed(Stand attacker, Stand defender, Line line) {
         Optional<Hold> hold = hit(defender, line);
         Place place = place(defender, line, hold);
-        Person arrives = stroke.cut()
+        PosedBody arrives = stroke.cut()
                 ? cut().land(attacker, place, line == Line.HEAD)
                 : new Thrust(scene.weapon(), place.seen(), stroke.bound() ? BINDS : 0).land(attacker);
         if (hold.isEmpty()) {
@@ -177,15 +177,16 @@ final class Strokes {
         if (stroke.held()) {
             return held(arrives, play, armed, place);
         }
-        Person passive = onTheArm(line) ? defender.holding(hold.get(), stands.length()) : play.passive(armed, arrives);
+        PosedBody passive =
+                onTheArm(line) ? defender.holding(hold.get(), stands.length()) : play.passive(armed, arrives);
         return new Met(arrives, passive, new Meeting.Landed(stroke.by(), place, Optional.empty()));
     }
 
     /** The other's blade is held out by the one that arrives: it crosses a quarter of the way from its bell. */
-    private Met held(Person arrives, BladePlay play, BladePlay.Armed armed, Place place) {
+    private Met held(PosedBody arrives, BladePlay play, BladePlay.Armed armed, Place place) {
         Blade blade = arrives.blade().orElseThrow();
         Point contact = blade.at(0.25);
-        Person defender = play.through(armed, contact.plus(Point.UP.times(Parrying.THICKNESS)));
+        PosedBody defender = play.through(armed, contact.plus(Point.UP.times(Parrying.THICKNESS)));
         Point at = defender.blade().orElseThrow().bell().towards(contact, 1);
         Side nearer = camera.depth(at) < camera.depth(contact) ? defender.side() : arrives.side();
         return new Met(
@@ -214,12 +215,12 @@ final class Strokes {
     /** Where it goes on the body of one who stands so, the arm as in a hold. */
     private Place place(Stand defender, Line line, Optional<Hold> hold) {
         Body body = defender.body();
-        Places places = new Places(body, camera);
+        TargetPoints places = new TargetPoints(body, camera);
         if (onTheArm(line) && hold.isPresent()) {
             boolean hand = stroke.at()
                     .filter(at -> at == Target.HAND || at == Target.WRIST)
                     .isPresent();
-            return Places.arm(body.swordArm(body.wrist(hold.get())), hand ? 0.08 : 0.45);
+            return TargetPoints.arm(body.swordArm(body.wrist(hold.get())), hand ? 0.08 : 0.45);
         }
         boolean told = stroke.threat().line().isKnown();
         return stroke.at()
@@ -238,7 +239,7 @@ final class Strokes {
     /** Arm and blade straight on the way to where the target was, and not there. */
     private Met reaching(Stand attacker, Stand before, Stand defender, Line line, Reach reach) {
         Place place = place(before, line, stands.hold(before));
-        Person threatens =
+        PosedBody threatens =
                 stroke.cut() ? raised(attacker, place) : new Thrust(scene.weapon(), place.seen(), 0).threaten(attacker);
         Point tip = threatens.blade().orElseThrow().tip();
         Meeting meeting = switch (reach) {
@@ -248,13 +249,13 @@ final class Strokes {
             case UNKNOWN -> new Meeting.NotKnown(stroke.by());
         };
         boolean misses = reach == Reach.SHORT || reach == Reach.EVADED;
-        Person faces =
+        PosedBody faces =
                 misses ? clearing(defender, threatens, Blade.straight(tip, place.seen())) : facing(defender, threatens);
         return new Met(threatens, faces, meeting);
     }
 
     /** The edge on its way: arm out, the blade still over the line to the target. */
-    private Person raised(Stand attacker, Place place) {
+    private PosedBody raised(Stand attacker, Place place) {
         Body body = attacker.body();
         Point shoulder = body.swordShoulder();
         Point wrist = shoulder.towards(place.seen(), 0.5 / shoulder.distance(place.seen()));
@@ -271,7 +272,7 @@ final class Strokes {
                 .or(() -> stands.hold(defender));
     }
 
-    private Person facing(Stand defender, Person attacker) {
+    private PosedBody facing(Stand defender, PosedBody attacker) {
         BladePlay play = new BladePlay(stands.length(), camera);
         return answering(defender)
                 .map(one -> play.passive(new BladePlay.Armed(defender, one), attacker))
@@ -282,7 +283,7 @@ final class Strokes {
      * The hand so much lower or higher as leaves the way free that the point had still to go, or else nobody would see that
      * it is not there.
      */
-    private Person clearing(Stand defender, Person attacker, Blade rest) {
+    private PosedBody clearing(Stand defender, PosedBody attacker, Blade rest) {
         BladePlay play = new BladePlay(stands.length(), camera);
         Optional<Hold> hold = answering(defender);
         if (hold.isEmpty()) {
@@ -291,7 +292,7 @@ final class Strokes {
         for (double moved : ASIDE) {
             for (int turned : TURNED) {
                 Hold aside = hold.get().moved(0, 0, moved).turned(turned, 0);
-                Person person = play.passive(new BladePlay.Armed(defender, aside), attacker);
+                PosedBody person = play.passive(new BladePlay.Armed(defender, aside), attacker);
                 if (leaves(person, rest) && clear(person, attacker)) {
                     return person;
                 }
@@ -300,13 +301,13 @@ final class Strokes {
         return facing(defender, attacker);
     }
 
-    private boolean leaves(Person person, Blade rest) {
+    private boolean leaves(PosedBody person, Blade rest) {
         Blade blade = person.blade().orElseThrow();
         Blade hand = Blade.straight(person.swordArm().orElseThrow().wrist(), blade.bell());
         return BladePlay.between(camera, hand, rest) >= BladePlay.BETWEEN;
     }
 
-    private boolean clear(Person person, Person other) {
+    private boolean clear(PosedBody person, PosedBody other) {
         return BladePlay.between(
                         camera, person.blade().orElseThrow(), other.blade().orElseThrow())
                 >= BladePlay.BETWEEN;

@@ -5,8 +5,8 @@ import org.drillwright.model.Weapon;
 import org.drillwright.print.pose.body.Arm;
 import org.drillwright.print.pose.body.Blade;
 import org.drillwright.print.pose.body.Body;
-import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.PosedBody;
 import org.drillwright.print.pose.body.Posture;
 
 /** A point that is sent to a place: how far to lean, where the hand is, how the blade bends. */
@@ -59,7 +59,7 @@ final class Thrust {
      * With the point on the target and the blade bent. The body leans; where that is not enough, on guard the weight goes
      * to the front foot as well, and at last the whole person stands nearer.
      */
-    Person land(Stand stand) {
+    PosedBody land(Stand stand) {
         Stand best = lean(stand);
         for (double forward = FORWARD;
                 forward <= MOST_FORWARD && chord(best) > chord() + CLOSE_ENOUGH;
@@ -96,7 +96,7 @@ final class Thrust {
         return bell(stand, STRETCHED).distance(target);
     }
 
-    private Person landed(Stand stand, double reach) {
+    private PosedBody landed(Stand stand, double reach) {
         Body body = stand.body();
         Arm arm = body.swordArm(wrist(body, reach));
         Blade blade = Blade.bent(bell(stand, reach), target, Arms.blade(weapon));
@@ -104,7 +104,7 @@ final class Thrust {
     }
 
     /** With a straight arm and blade, the point on the way to the target. */
-    Person threaten(Stand stand) {
+    PosedBody threaten(Stand stand) {
         Body body = stand.body();
         Point wrist = wrist(body, STRETCHED);
         return stand.with(wrist, target.minus(wrist).unit(), Arms.blade(weapon));

@@ -13,7 +13,7 @@ import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.page.Flow;
 import org.drillwright.print.page.Foot;
 import org.drillwright.print.page.Sheet;
-import org.drillwright.print.sheet.wall.Word;
+import org.drillwright.print.sheet.wall.WallText;
 import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
 
@@ -41,8 +41,8 @@ public final class HallSheet {
         Sheet sheet = scale(hall, lying) <= scale(hall, upright) ? lying : upright;
         double width = sheet.inner();
         int scale = scale(hall, sheet);
-        String document =
-                Feet.words(words.mark(mark), school.name(), words.evening().text(Word.PRINT) + ".");
+        String document = PageFooter.words(
+                words.mark(mark), school.name(), words.evening().text(WallText.PRINT) + ".");
         Flow flow = new Flow(sheet, 1, Foot.of(type.foot(), sheet, "", document));
         flow.add(type.heading().title(words.text(HandWord.HALL_SCALE, scale), width));
         List<Styled> above = new ArrayList<>(List.of(new Styled(sentences.lanes(floor.layout()), Face.BOLD)));

@@ -3,20 +3,20 @@ package org.drillwright.print.sheet;
 import java.time.LocalDate;
 import org.drillwright.model.Language;
 import org.drillwright.print.layout.words.Labels;
-import org.drillwright.print.sheet.wall.Word;
-import org.drillwright.print.sheet.wall.Words;
+import org.drillwright.print.sheet.wall.WallText;
+import org.drillwright.print.sheet.wall.WallTexts;
 import org.drillwright.wording.Bundle;
 import org.drillwright.wording.Message;
 
 /** The words of the sheets for the hand in one language, from a file. */
 public final class HandWords {
 
-    private final Words evening;
+    private final WallTexts evening;
     private final Labels labels;
     private final Bundle words;
 
     private HandWords(Language language) {
-        this.evening = Words.in(language);
+        this.evening = WallTexts.in(language);
         this.labels = Labels.in(language);
         this.words = Bundle.in(HandWords.class, language.locale());
     }
@@ -41,7 +41,7 @@ public final class HandWords {
     }
 
     /** The words of the sheets that hang. */
-    Words evening() {
+    WallTexts evening() {
         return evening;
     }
 
@@ -57,6 +57,6 @@ public final class HandWords {
 
     /** At the foot of whatever hangs, so that it can be named when the class is recorded; nothing without a mark. */
     public String mark(String mark) {
-        return mark.isEmpty() ? "" : evening.text(Word.PLAN, mark);
+        return mark.isEmpty() ? "" : evening.text(WallText.PLAN, mark);
     }
 }

@@ -4,7 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.drillwright.plan.lesson.Block;
+import org.drillwright.plan.lesson.LessonPart;
 import org.drillwright.plan.lesson.LessonPlan;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Face;
@@ -14,6 +14,7 @@ import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
 import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.block.Press;
+import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Type;
 import org.drillwright.report.plan.Clock;
 
@@ -30,14 +31,14 @@ record LessonBar(LessonSentences sentences, HandType type, double width) {
     /** Between two ticks, at the least. */
     private static final double APART = 22;
 
-    org.drillwright.print.page.Block block() {
+    Block block() {
         List<Mark> marks = new ArrayList<>();
         marks.add(Mark.Shape.stroked(Outline.box(new Box(0, 0, width, HEIGHT)), Press.THIN, Ink.BLACK));
-        List<Block> parts = lesson().blocks();
+        List<LessonPart> parts = lesson().blocks();
         int drills = 0;
         for (int at = 0; at < parts.size(); at++) {
-            Block part = parts.get(at);
-            boolean drill = part.kind() == Block.Kind.DRILL;
+            LessonPart part = parts.get(at);
+            boolean drill = part.kind() == LessonPart.Kind.DRILL;
             drills += drill ? 1 : 0;
             double x = x(part.start());
             double rule = drill ? 2 * Press.HEAVY : Press.THIN;
@@ -55,7 +56,7 @@ record LessonBar(LessonSentences sentences, HandType type, double width) {
                 said(),
                 box,
                 Mirrored.marks(marks, width, sentences.words().evening().locale(), type.faces()));
-        return new org.drillwright.print.page.Block(height + 4, List.of(), List.of(figure));
+        return new Block(height + 4, List.of(), List.of(figure));
     }
 
     private String said() {
@@ -82,8 +83,8 @@ record LessonBar(LessonSentences sentences, HandType type, double width) {
     }
 
     /** Where there is room for it. */
-    private void name(Block part, String words, double x, List<Mark> marks) {
-        boolean drill = part.kind() == Block.Kind.DRILL;
+    private void name(LessonPart part, String words, double x, List<Mark> marks) {
+        boolean drill = part.kind() == LessonPart.Kind.DRILL;
         Type set = drill ? type.words() : type.foot();
         Face face = drill ? Face.BOLD : Face.REGULAR;
         double gap = 4;

@@ -13,7 +13,7 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.layout.block.Sign;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.page.Block;
@@ -74,7 +74,7 @@ record LessonDrill(HandType type, double width, HandWords words) {
     private Block head(Head head) {
         double top = 3;
         double rounds = type.words().width(Face.REGULAR, head.rounds());
-        Setting title = type.drill().set(Face.BOLD, head.title(), AXIS, top, width - AXIS - rounds - GAP);
+        SetText title = type.drill().set(Face.BOLD, head.title(), AXIS, top, width - AXIS - rounds - GAP);
         double baseline = title.lines().isEmpty() ? 16 : title.lines().get(0).baseline();
         List<Node> nodes = new ArrayList<>();
         Type time = type.time().width(Face.BOLD, head.time()) <= AXIS - GAP / 2 ? type.time() : type.drill();
@@ -83,7 +83,7 @@ record LessonDrill(HandType type, double width, HandWords words) {
         if (!head.rounds().isEmpty()) {
             nodes.add(line(type.words(), Face.REGULAR, head.rounds(), width - rounds, baseline));
         }
-        double under = baseline + Setting.LEADING * type.notes().size();
+        double under = baseline + SetText.LEADING * type.notes().size();
         nodes.add(line(type.foot(), Face.REGULAR, words.text(HandWord.LASTS, head.length()), 0, under));
         Mark rule = new Mark.Line(0, 0, width, 0, Press.HEAVY, Ink.BLACK);
         return new Block(top + title.height(), List.of(rule), nodes);
@@ -126,11 +126,11 @@ record LessonDrill(HandType type, double width, HandWords words) {
         List<Styled> answered = step.follower().stream()
                 .map(turn -> new Styled(turn.say(), Face.REGULAR))
                 .toList();
-        Setting number =
+        SetText number =
                 type.words().set(Face.BOLD, String.valueOf(step.number().orElse(at + 1)), AXIS, 0, NUMBER + DISC);
-        Setting leader = set(type.words(), called, axis, LEADER * left);
-        Setting follower = set(type.words(), answered, other + DISC, (1 - LEADER) * left);
-        Setting distance = distance(step.distance(), number.lines().get(0).baseline(), distances);
+        SetText leader = set(type.words(), called, axis, LEADER * left);
+        SetText follower = set(type.words(), answered, other + DISC, (1 - LEADER) * left);
+        SetText distance = distance(step.distance(), number.lines().get(0).baseline(), distances);
         double height =
                 Math.max(Math.max(number.height(), distance.height()), Math.max(leader.height(), follower.height()));
         return new Block(
@@ -145,26 +145,26 @@ record LessonDrill(HandType type, double width, HandWords words) {
                                 new Node.Words(Role.CELL, distance.lines())))));
     }
 
-    private Setting set(Type size, List<Styled> words, double x, double measure) {
-        return Setting.of(
-                type.faces(), Paragraph.of(type.faces(), words), size.size(), new Setting.Column(x, 0, measure));
+    private SetText set(Type size, List<Styled> words, double x, double measure) {
+        return SetText.of(
+                type.faces(), Paragraph.of(type.faces(), words), size.size(), new SetText.Column(x, 0, measure));
     }
 
     /** At the right end of the line, its first line level with the words. */
-    private Setting distance(String cue, double baseline, double distances) {
-        Setting set = set(type.notes(), List.of(new Styled(cue, Face.REGULAR)), width - distances, distances);
+    private SetText distance(String cue, double baseline, double distances) {
+        SetText set = set(type.notes(), List.of(new Styled(cue, Face.REGULAR)), width - distances, distances);
         double down = set.lines().isEmpty() ? 0 : baseline - set.lines().get(0).baseline();
         List<Mark.Text> lines = set.lines().stream()
                 .map(line -> line.moved(distances - type.notes().width(line.face(), line.text()), down))
                 .toList();
-        return new Setting(set.height() + down, lines, set.broken());
+        return new SetText(set.height() + down, lines, set.broken());
     }
 
     private String role(Label label) {
         return words.labels().text(label) + ":";
     }
 
-    private Node said(String role, boolean leads, double x, Setting words) {
+    private Node said(String role, boolean leads, double x, SetText words) {
         if (words.lines().isEmpty()) {
             return new Node.Words(Role.CELL, List.of());
         }
@@ -192,7 +192,7 @@ record LessonDrill(HandType type, double width, HandWords words) {
         if (words.isEmpty()) {
             return Block.NONE;
         }
-        Setting set = set(type.notes(), words, AXIS + NUMBER, width - AXIS - NUMBER);
+        SetText set = set(type.notes(), words, AXIS + NUMBER, width - AXIS - NUMBER);
         Optional<Double> first = set.lines().stream().map(Mark.Text::baseline).findFirst();
         Sign.Place place = new Sign.Place(AXIS, first.orElse(0.0), type.notes().capHeight());
         return new Block(

@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.drillwright.plan.evening.CardNeed;
 import org.drillwright.plan.evening.ClassPlan;
-import org.drillwright.plan.lesson.Block;
 import org.drillwright.plan.lesson.DrillLoad;
 import org.drillwright.plan.lesson.Lesson;
+import org.drillwright.plan.lesson.LessonPart;
 import org.drillwright.plan.lesson.LessonPlan;
 import org.drillwright.plan.lesson.Remark;
 import org.drillwright.plan.pair.PairingPlan;
@@ -18,8 +18,8 @@ import org.drillwright.plan.pair.Shortage;
 import org.drillwright.plan.pair.Three;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Naming;
-import org.drillwright.print.sheet.wall.Watching;
-import org.drillwright.print.sheet.wall.Word;
+import org.drillwright.print.sheet.wall.Supervision;
+import org.drillwright.print.sheet.wall.WallText;
 import org.drillwright.report.plan.Clock;
 
 /** Says on a sheet how a class is timed, and what is to be known of it. Names no student. */
@@ -47,7 +47,7 @@ record LessonSentences(ClassPlan plan, HandWords words) {
         return words.text(plan.brief().mode() == Mode.LEARNING ? HandWord.LEARNING : HandWord.TRAINING);
     }
 
-    String name(Block block) {
+    String name(LessonPart block) {
         return switch (block.kind()) {
             case OPENING -> words.text(HandWord.OPENING_SALUTE);
             case WARM_UP -> block.name().equals(Lesson.PLAIN_WARM_UP) ? words.text(HandWord.WARM_UP) : block.name();
@@ -58,7 +58,7 @@ record LessonSentences(ClassPlan plan, HandWords words) {
     }
 
     /** Its name, how long it lasts, and what is done in it if it is the school's own. */
-    String timed(Block block) {
+    String timed(LessonPart block) {
         return words.text(
                 block.how().isEmpty() ? HandWord.PART : HandWord.PART_HOW,
                 name(block),
@@ -67,12 +67,13 @@ record LessonSentences(ClassPlan plan, HandWords words) {
     }
 
     /** Rounds and repetitions of a drill; why a block is there that only fills the time left. */
-    String work(Block block) {
+    String work(LessonPart block) {
         return plan.lesson().drills().stream()
-                .filter(load -> block.kind() == Block.Kind.DRILL && load.drill().equals(block.name()))
+                .filter(load ->
+                        block.kind() == LessonPart.Kind.DRILL && load.drill().equals(block.name()))
                 .findFirst()
                 .map(this::work)
-                .orElse(block.kind() == Block.Kind.SPARE ? words.text(HandWord.FILLS) : "");
+                .orElse(block.kind() == LessonPart.Kind.SPARE ? words.text(HandWord.FILLS) : "");
     }
 
     private String work(DrillLoad load) {
@@ -97,7 +98,7 @@ record LessonSentences(ClassPlan plan, HandWords words) {
         plan.lesson().moved().forEach(remark -> sentences.add(remark(remark)));
         plan.lesson().advice().forEach(remark -> sentences.add(remark(remark)));
         pairs.watched()
-                .forEach(watch -> sentences.add(Watching.choice(watch, plan.title(watch.drill()), words.evening())));
+                .forEach(watch -> sentences.add(Supervision.choice(watch, plan.title(watch.drill()), words.evening())));
         Map<String, String> drills = new LinkedHashMap<>();
         for (Shortage shortage : pairs.shortages()) {
             drills.merge(shortage(shortage), plan.title(shortage.drill()), (some, more) -> some + ", " + more);
@@ -180,7 +181,7 @@ record LessonSentences(ClassPlan plan, HandWords words) {
     private String helpers(Shortage shortage) {
         return shortage.helpers().stream()
                 .map(name -> words.evening().helper(name, Naming.full()))
-                .reduce((some, next) -> words.evening().text(Word.OR, some, next))
+                .reduce((some, next) -> words.evening().text(WallText.OR, some, next))
                 .orElse("");
     }
 

@@ -12,7 +12,8 @@ import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.plan.evening.CardNeed;
 import org.drillwright.plan.evening.ClassPlan;
-import org.drillwright.plan.lesson.Block.Kind;
+import org.drillwright.plan.lesson.LessonPart;
+import org.drillwright.plan.lesson.LessonPart.Kind;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.print.frame.Face;
@@ -56,7 +57,7 @@ public final class LessonSheet {
         this.sentences = new LessonSentences(plan, words);
         this.type = type;
         this.width = sheet.inner();
-        String document = Feet.words(
+        String document = PageFooter.words(
                 words.mark(mark),
                 school.name(),
                 words.evening().day(plan.brief().date()));
@@ -157,7 +158,7 @@ public final class LessonSheet {
         List<CardNeed> cards = CardNeed.of(school, plan, pairs);
         List<Styled> others = new ArrayList<>();
         int drills = 0;
-        for (org.drillwright.plan.lesson.Block part : plan.lesson().blocks()) {
+        for (LessonPart part : plan.lesson().blocks()) {
             Optional<Drill> drill = part.kind() == Kind.DRILL
                     ? plan.inOrder().stream()
                             .filter(one -> one.id().equals(part.name()))
@@ -185,8 +186,8 @@ public final class LessonSheet {
         }
     }
 
-    private List<Block> drill(org.drillwright.plan.lesson.Block part, int number, Drill drill, List<CardNeed> cards) {
-        String work = Feet.words(
+    private List<Block> drill(LessonPart part, int number, Drill drill, List<CardNeed> cards) {
+        String work = PageFooter.words(
                 sentences.work(part),
                 cards.stream()
                         .filter(need -> need.drill().equals(drill.id()))

@@ -18,7 +18,7 @@ import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Flow;
@@ -116,7 +116,7 @@ public final class ProgressSheet {
 
     private Block row(int person, int from, int to, double column) {
         String who = progress.people().get(person).name();
-        Setting set = type.words().set(Face.BOLD, names.get(person), 0, GAP / 2, name - GAP);
+        SetText set = type.words().set(Face.BOLD, names.get(person), 0, GAP / 2, name - GAP);
         double height = Math.max(ROW, set.height() + GAP);
         double baseline = (height + type.words().capHeight()) / 2;
         List<Node> cells = new ArrayList<>();
@@ -160,9 +160,9 @@ public final class ProgressSheet {
         double number = small.width(Face.BOLD, String.valueOf(progress.drills().size())) + GAP;
         List<Block> lines = new ArrayList<>();
         for (int at = from; at < to; at++) {
-            Setting title =
+            SetText title =
                     small.set(Face.REGULAR, progress.drills().get(at).title(), number, 0, width / 2 - number - GAP);
-            Setting of = small.set(Face.BOLD, String.valueOf(at + 1), 0, 0, number);
+            SetText of = small.set(Face.BOLD, String.valueOf(at + 1), 0, 0, number);
             List<Mark.Text> both = new ArrayList<>(of.lines());
             both.addAll(title.lines());
             lines.add(new Block(title.height(), List.of(), List.of(new Node.Words(Role.PARAGRAPH, both))));

@@ -19,7 +19,7 @@ import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Flow;
@@ -63,7 +63,7 @@ public final class SessionSheet {
         HandType type = new HandType(faces);
         Sheet paper = HandType.upright(size);
         SessionSheet sheet = new SessionSheet(words, type, paper.inner());
-        String document = Feet.words(school.name(), words.text(HandWord.NOT_STORED));
+        String document = PageFooter.words(school.name(), words.text(HandWord.NOT_STORED));
         Flow flow = new Flow(paper, 1, Foot.of(type.foot(), paper, words.text(HandWord.DEFERRAL), document));
         flow.add(type.heading()
                 .title(words.text(HandWord.TWO, names.of(session.one()), names.of(session.other())), paper.inner()));
@@ -153,12 +153,12 @@ public final class SessionSheet {
         for (int at = 0; at < cells.size(); at++) {
             double room = columns[at] - PAD;
             Face face = head || at == 0 ? Face.BOLD : Face.REGULAR;
-            Setting set =
+            SetText set =
                     (head ? type.notes() : type.words()).set(face, cells.get(at), x + (at == 4 ? PAD : 0), PAD, room);
             List<Mark.Text> lines = set.lines();
             double end = PAD + set.height();
             if (at == 1 && !worksOn.isEmpty()) {
-                Setting works = type.notes()
+                SetText works = type.notes()
                         .set(
                                 Face.REGULAR,
                                 words.labels().text(Label.WORKS_ON_SAID, String.join(", ", worksOn)),

@@ -10,10 +10,10 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.layout.fit.Legibility;
 import org.drillwright.print.page.Type;
-import org.drillwright.print.sheet.wall.Word;
+import org.drillwright.print.sheet.wall.WallText;
 import org.drillwright.print.text.Typefaces;
 
 /**
@@ -96,12 +96,12 @@ record WallGrid(Paper paper, int columns, double scale, Typefaces faces) {
         boolean whole = true;
         double y = pad;
         for (String words : fits ? List.of(together) : row.people()) {
-            Setting set = names.set(Face.REGULAR, words, place, y, fits ? width : width - names.size() * INDENT);
+            SetText set = names.set(Face.REGULAR, words, place, y, fits ? width : width - names.size() * INDENT);
             set.lines().forEach(line -> lines.add(line.moved(isFirst(line, set) ? 0 : names.size() * INDENT, 0)));
             whole &= set.broken().isEmpty();
             y += set.height();
         }
-        Setting number = names.set(Face.BOLD, row.place(), pad, pad, place);
+        SetText number = names.set(Face.BOLD, row.place(), pad, pad, place);
         Node.Group cells = new Node.Group(
                 Role.ROW, List.of(new Node.Words(Role.ROW_HEAD, number.lines()), new Node.Words(Role.CELL, lines)));
         Mark rule = new Mark.Line(0, y + pad, column(), y + pad, Press.THIN, Ink.BLACK);
@@ -109,7 +109,7 @@ record WallGrid(Paper paper, int columns, double scale, Typefaces faces) {
     }
 
     /** A name that goes on in a second line isn't taken for two. */
-    private static boolean isFirst(Mark.Text line, Setting set) {
+    private static boolean isFirst(Mark.Text line, SetText set) {
         return line.baseline() == set.lines().get(0).baseline();
     }
 
@@ -123,7 +123,7 @@ record WallGrid(Paper paper, int columns, double scale, Typefaces faces) {
         do {
             put(head, paper.margin(), pages);
             left = fill(left, pages);
-            head = head(block, words.words().text(Word.CONTINUED, block.drill()), true);
+            head = head(block, words.words().text(WallText.CONTINUED, block.drill()), true);
             if (!left.isEmpty()) {
                 turn(pages, words);
             }
@@ -170,14 +170,14 @@ record WallGrid(Paper paper, int columns, double scale, Typefaces faces) {
         List<Mark> marks = new ArrayList<>();
         List<Node> nodes = new ArrayList<>();
         double y = 0;
-        Setting round = names().set(Face.BOLD, block.head(), 0, y, paper.inner());
+        SetText round = names().set(Face.BOLD, block.head(), 0, y, paper.inner());
         nodes.add(new Node.Words(Role.TITLE, round.lines()));
         y += round.height();
-        Setting named = drill.set(Face.REGULAR, title, 0, y, paper.inner());
+        SetText named = drill.set(Face.REGULAR, title, 0, y, paper.inner());
         nodes.add(new Node.Words(Role.PARAGRAPH, named.lines()));
         y += named.height();
         if (!block.moving().isEmpty() && !continued) {
-            Setting moving = change.set(Face.REGULAR, block.moving(), 0, y, paper.inner());
+            SetText moving = change.set(Face.REGULAR, block.moving(), 0, y, paper.inner());
             nodes.add(new Node.Words(Role.PARAGRAPH, moving.lines()));
             y += moving.height();
         }
@@ -192,9 +192,9 @@ record WallGrid(Paper paper, int columns, double scale, Typefaces faces) {
 
     private void turn(Pages pages, WallWords words) {
         Type small = new Type(faces, FOOT);
-        Setting set = small.set(
+        SetText set = small.set(
                 Face.REGULAR,
-                words.foot() + " · " + words.words().text(Word.PAGE, pages.done.size() + 1),
+                words.foot() + " · " + words.words().text(WallText.PAGE, pages.done.size() + 1),
                 paper.margin(),
                 paper.bottom() - 1.2 * FOOT,
                 paper.inner());

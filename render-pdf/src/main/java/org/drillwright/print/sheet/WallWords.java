@@ -9,10 +9,10 @@ import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.sheet.wall.ChangeSentences;
-import org.drillwright.print.sheet.wall.Spot;
-import org.drillwright.print.sheet.wall.Watching;
-import org.drillwright.print.sheet.wall.Word;
-import org.drillwright.print.sheet.wall.Words;
+import org.drillwright.print.sheet.wall.PlaceKind;
+import org.drillwright.print.sheet.wall.Supervision;
+import org.drillwright.print.sheet.wall.WallText;
+import org.drillwright.print.sheet.wall.WallTexts;
 
 /**
  * What a sheet for the wall says.
@@ -20,7 +20,7 @@ import org.drillwright.print.sheet.wall.Words;
  * @param foot at the end of each page
  * @param words of the sheets in the school's language
  */
-record WallWords(List<Block> blocks, String foot, Words words) {
+record WallWords(List<Block> blocks, String foot, WallTexts words) {
 
     /** Before the name of somebody who comes from another place. */
     private static final String COMES = "\u2192\u00A0";
@@ -52,20 +52,20 @@ record WallWords(List<Block> blocks, String foot, Words words) {
     }
 
     static WallWords of(ClassPlan plan, PairingPlan pairs, Naming names, School school, String mark) {
-        Words words = Words.in(school.language());
+        WallTexts words = WallTexts.in(school.language());
         List<Block> blocks = pairs.rounds().stream()
                 .skip(pairs.firstPlanned())
                 .map(round -> block(round, plan, pairs, names, words))
                 .toList();
-        String foot = Feet.words(
-                mark.isEmpty() ? "" : words.text(Word.PLAN, mark),
+        String foot = PageFooter.words(
+                mark.isEmpty() ? "" : words.text(WallText.PLAN, mark),
                 school.name(),
                 words.day(plan.brief().date()),
-                words.text(Word.PRINT) + ".");
+                words.text(WallText.PRINT) + ".");
         return new WallWords(blocks, foot, words);
     }
 
-    private static Block block(Round round, ClassPlan plan, PairingPlan pairs, Naming names, Words words) {
+    private static Block block(Round round, ClassPlan plan, PairingPlan pairs, Naming names, WallTexts words) {
         List<String> movers = pairs.movers(round.number());
         List<Row> rows = new ArrayList<>();
         for (Group group : round.groups()) {
@@ -74,11 +74,11 @@ record WallWords(List<Block> blocks, String foot, Words words) {
                     people(group, movers, names, words)));
         }
         return new Block(
-                words.text(Word.ROUND_OF, round.number(), pairs.rounds().size()),
+                words.text(WallText.ROUND_OF, round.number(), pairs.rounds().size()),
                 plan.title(round.drill()),
                 told(
                         movers.isEmpty() ? "" : moving(round, pairs, new ChangeSentences(words, names)),
-                        words.capitalised(Watching.said(round, Spot.PLACE, names, words))),
+                        words.capitalised(Supervision.said(round, PlaceKind.PLACE, names, words))),
                 rows);
     }
 
@@ -89,22 +89,22 @@ record WallWords(List<Block> blocks, String foot, Words words) {
 
     /** Sentences on who stands still name people; the arrows tell that on this sheet. */
     private static String moving(Round round, PairingPlan pairs, ChangeSentences sentences) {
-        String arrows = sentences.words().text(Word.ARROWS);
+        String arrows = sentences.words().text(WallText.ARROWS);
         return pairs.isStepped(round.number())
                 ? arrows + " "
                         + sentences.of(pairs.changes().get(pairs.changes().size() - 1))
                 : arrows;
     }
 
-    private static List<String> people(Group group, List<String> movers, Naming names, Words words) {
+    private static List<String> people(Group group, List<String> movers, Naming names, WallTexts words) {
         List<String> shown = new ArrayList<>(group.people().stream()
                 .map(person -> (movers.contains(person) ? COMES : "") + names.of(person))
                 .toList());
         group.helper().ifPresent(helper -> shown.add(words.helper(helper, names)));
         int last = shown.size() - 1;
         switch (group.kind()) {
-            case SOLO -> shown.set(last, words.text(Word.SOLO, shown.get(last)));
-            case WATCHED, BOTH_NEW -> shown.set(last, words.text(Word.PAIR_NEW, shown.get(last)));
+            case SOLO -> shown.set(last, words.text(WallText.SOLO, shown.get(last)));
+            case WATCHED, BOTH_NEW -> shown.set(last, words.text(WallText.PAIR_NEW, shown.get(last)));
             case PAIR, THREE, HELPED -> {
                 // Who stands together says it all.
             }

@@ -22,18 +22,18 @@ final class Pieces {
     }
 
     /** A white seam parts what follows from what is there: up to the next one it is one thing. */
-    List<Piece> of(List<Mark> marks) {
-        List<Piece> things = new ArrayList<>();
+    List<SharedPart> of(List<Mark> marks) {
+        List<SharedPart> things = new ArrayList<>();
         List<Mark> thing = new ArrayList<>();
         for (int at = 0; at < marks.size(); at++) {
             if (isSeam(marks.get(at)) && !thing.isEmpty() && !isSeam(marks.get(at - 1))) {
-                things.add(new Piece.Group(runs(thing)));
+                things.add(new SharedPart.Group(runs(thing)));
                 thing.clear();
             }
             thing.add(marks.get(at));
         }
-        List<Piece> last = runs(thing);
-        things.addAll(things.isEmpty() ? last : List.of(new Piece.Group(last)));
+        List<SharedPart> last = runs(thing);
+        things.addAll(things.isEmpty() ? last : List.of(new SharedPart.Group(last)));
         return things;
     }
 
@@ -42,19 +42,19 @@ final class Pieces {
     }
 
     /** What follows each other and looks alike is one run. */
-    private List<Piece> runs(List<Mark> marks) {
-        List<Piece> pieces = new ArrayList<>();
+    private List<SharedPart> runs(List<Mark> marks) {
+        List<SharedPart> pieces = new ArrayList<>();
         List<Path> run = new ArrayList<>();
         String look = "";
         for (Mark mark : marks) {
-            Piece next = piece(mark);
+            SharedPart next = piece(mark);
             boolean goesOn =
-                    next instanceof Piece.Outline outline && outline.look().equals(look);
+                    next instanceof SharedPart.Outline outline && outline.look().equals(look);
             if (!goesOn && !run.isEmpty()) {
-                pieces.add(new Piece.Run(look, run));
+                pieces.add(new SharedPart.Run(look, run));
                 run.clear();
             }
-            if (next instanceof Piece.Outline outline) {
+            if (next instanceof SharedPart.Outline outline) {
                 look = outline.look();
                 run.add(outline.path());
             } else {
@@ -62,19 +62,19 @@ final class Pieces {
             }
         }
         if (!run.isEmpty()) {
-            pieces.add(new Piece.Run(look, run));
+            pieces.add(new SharedPart.Run(look, run));
         }
         return pieces;
     }
 
     /** All that is drawn, one after another. */
-    static List<Piece> outlines(List<Piece> pieces) {
-        List<Piece> outlines = new ArrayList<>();
-        for (Piece piece : pieces) {
-            if (piece instanceof Piece.Group group) {
+    static List<SharedPart> outlines(List<SharedPart> pieces) {
+        List<SharedPart> outlines = new ArrayList<>();
+        for (SharedPart piece : pieces) {
+            if (piece instanceof SharedPart.Group group) {
                 outlines.addAll(outlines(group.parts()));
-            } else if (piece instanceof Piece.Run run) {
-                run.paths().forEach(path -> outlines.add(new Piece.Outline(run.look(), path)));
+            } else if (piece instanceof SharedPart.Run run) {
+                run.paths().forEach(path -> outlines.add(new SharedPart.Outline(run.look(), path)));
             } else {
                 outlines.add(piece);
             }
@@ -82,33 +82,33 @@ final class Pieces {
         return outlines;
     }
 
-    private Piece piece(Mark mark) {
+    private SharedPart piece(Mark mark) {
         if (mark instanceof Mark.Shape shape) {
             return shape(shape);
         } else if (mark instanceof Mark.Contour contour) {
             String round = ";stroke-linejoin:round;stroke-linecap:round";
-            return new Piece.Outline(
+            return new SharedPart.Outline(
                     "fill:none" + stroke(contour.width(), contour.ink()) + round, Path.of(contour.path(), units));
         } else if (mark instanceof Mark.Line line) {
             List<Segment> path = List.of(new Segment.Start(line.x1(), line.y1()), new Segment.To(line.x2(), line.y2()));
-            return new Piece.Outline("fill:none" + stroke(line.width(), line.ink()), Path.of(path, units));
+            return new SharedPart.Outline("fill:none" + stroke(line.width(), line.ink()), Path.of(path, units));
         } else if (mark instanceof Mark.Named named) {
-            return new Piece.Group(of(named.marks()));
+            return new SharedPart.Group(of(named.marks()));
         } else if (mark instanceof Mark.Text text) {
             Markup words = new Markup();
             new MarkSketch(words, faces).text(text);
-            return new Piece.Written("<g transform=\"scale(" + Math.round(units) + ")\">" + words + "</g>");
+            return new SharedPart.Written("<g transform=\"scale(" + Math.round(units) + ")\">" + words + "</g>");
         }
         throw new IllegalStateException("no way to draw " + mark);
     }
 
     /** A filled area closes by itself: so it is the same outline as a stroke along its edge. */
-    private Piece shape(Mark.Shape shape) {
+    private SharedPart shape(Mark.Shape shape) {
         String fill = "fill:" + shape.fill().map(Pieces::colour).orElse("none");
         Path path = Path.of(shape.outline(), units);
         return shape.stroke()
-                .map(stroke -> new Piece.Outline(fill + stroke(stroke.width(), stroke.ink()), path.closed()))
-                .orElseGet(() -> new Piece.Outline(fill, path));
+                .map(stroke -> new SharedPart.Outline(fill + stroke(stroke.width(), stroke.ink()), path.closed()))
+                .orElseGet(() -> new SharedPart.Outline(fill, path));
     }
 
     private String stroke(double width, Ink ink) {

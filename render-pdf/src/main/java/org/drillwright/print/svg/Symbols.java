@@ -25,10 +25,10 @@ public final class Symbols {
     private static final int SHORT = 50;
 
     private final Pieces pieces;
-    private final Map<String, List<Piece>> drawings = new LinkedHashMap<>();
+    private final Map<String, List<SharedPart>> drawings = new LinkedHashMap<>();
 
     /** By all outlines of a drawing, however they are grouped. */
-    private final Map<List<Piece>, String> names = new HashMap<>();
+    private final Map<List<SharedPart>, String> names = new HashMap<>();
 
     /** How often each group, each run and each outline is drawn. */
     private final Map<Object, Integer> times = new HashMap<>();
@@ -61,7 +61,7 @@ public final class Symbols {
     }
 
     private String called(Markup markup, List<Mark> marks) {
-        List<Piece> drawing = pieces.of(marks);
+        List<SharedPart> drawing = pieces.of(marks);
         String name = names.computeIfAbsent(Pieces.outlines(drawing), fresh -> {
             String next = "drawing-" + (names.size() + 1);
             drawings.put(next, drawing);
@@ -71,12 +71,12 @@ public final class Symbols {
         return markup.inside() + "<use href=\"#" + name + "\"/></svg>";
     }
 
-    private void count(Piece piece) {
-        if (piece instanceof Piece.Group group) {
+    private void count(SharedPart piece) {
+        if (piece instanceof SharedPart.Group group) {
             if (times.merge(group.anywhere(), 1, Integer::sum) == 1) {
                 group.parts().forEach(this::count);
             }
-        } else if (piece instanceof Piece.Run run) {
+        } else if (piece instanceof SharedPart.Run run) {
             looks.computeIfAbsent(run.look(), look -> "k" + looks.size());
             boolean single = run.paths().size() == 1;
             if (single || times.merge(paths(run), 1, Integer::sum) == 1) {
@@ -86,8 +86,8 @@ public final class Symbols {
     }
 
     /** However they look. */
-    private static List<Path> paths(Piece.Run run) {
-        return ((Piece.Run) run.anywhere()).paths();
+    private static List<Path> paths(SharedPart.Run run) {
+        return ((SharedPart.Run) run.anywhere()).paths();
     }
 
     /** The rules by which outlines are filled and stroked, for the style of the page. */
@@ -134,29 +134,29 @@ public final class Symbols {
                     + "</defs>\n" + symbols + "</svg>";
         }
 
-        private String drawn(List<Piece> drawing) {
+        private String drawn(List<SharedPart> drawing) {
             StringBuilder text = new StringBuilder();
             drawing.forEach(piece -> text.append(drawn(piece)));
             return text.toString();
         }
 
-        private String drawn(Piece piece) {
-            if (piece instanceof Piece.Group group) {
+        private String drawn(SharedPart piece) {
+            if (piece instanceof SharedPart.Group group) {
                 return group(group);
-            } else if (piece instanceof Piece.Run run) {
+            } else if (piece instanceof SharedPart.Run run) {
                 return run(run);
             }
-            return piece instanceof Piece.Written written ? written.markup() : "";
+            return piece instanceof SharedPart.Written written ? written.markup() : "";
         }
 
-        private String group(Piece.Group group) {
-            Piece anywhere = group.anywhere();
+        private String group(SharedPart.Group group) {
+            SharedPart anywhere = group.anywhere();
             return isShared(anywhere)
                     ? called(anywhere, group.first(), "", "<g", () -> ">" + drawn(group.parts()) + "</g>")
                     : drawn(group.parts());
         }
 
-        private String run(Piece.Run run) {
+        private String run(SharedPart.Run run) {
             String look = " class=\"" + looks.get(run.look()) + '"';
             if (run.paths().size() == 1) {
                 return outline(run.paths().get(0), look);

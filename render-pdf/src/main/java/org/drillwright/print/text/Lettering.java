@@ -27,7 +27,7 @@ public final class Lettering {
         return 2
                         * text.codePoints()
                                 .filter(Character::isLetter)
-                                .filter(Coverage::isRightToLeft)
+                                .filter(GlyphCoverage::isRightToLeft)
                                 .count()
                 > letters;
     }

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.drillwright.print.frame.Face;
-import org.drillwright.print.frame.Span;
+import org.drillwright.print.frame.RunRole;
 
 /** A stretch of text in one face. */
-public record Styled(String text, Face face, Span span) {
+public record Styled(String text, Face face, RunRole span) {
 
     public Styled(String text, Face face) {
-        this(text, face, Span.PLAIN);
+        this(text, face, RunRole.PLAIN);
     }
 
     /** Other text in the same style. */

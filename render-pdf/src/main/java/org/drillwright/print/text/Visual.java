@@ -27,7 +27,7 @@ public record Visual(List<Integer> codePoints, List<Integer> places) {
 
     /** Nothing is turned in most runs: whether this one has to be looked at at all. */
     public static boolean isNeeded(String text, boolean rightToLeft) {
-        return rightToLeft || text.codePoints().anyMatch(Coverage::isRightToLeft);
+        return rightToLeft || text.codePoints().anyMatch(GlyphCoverage::isRightToLeft);
     }
 
     /** @param rightToLeft whether the line that it is part of is read from right to left */
@@ -61,7 +61,7 @@ public record Visual(List<Integer> codePoints, List<Integer> places) {
     /** Latin words keep the full stop behind them. */
     private static String sealed(String text) {
         int end = text.stripTrailing().length();
-        boolean latin = text.codePoints().noneMatch(Coverage::isRightToLeft);
+        boolean latin = text.codePoints().noneMatch(GlyphCoverage::isRightToLeft);
         return text.substring(0, end) + (latin ? LEFT_TO_RIGHT : NOTHING) + text.substring(end);
     }
 

@@ -36,7 +36,7 @@ class BookletTest {
         List<Subject> drills = Example.drills();
         return new Booklet(
                 "Larkspur",
-                drills.stream().map(Example::card).map(Entry::new).toList(),
+                drills.stream().map(Example::card).map(BookletEntry::new).toList(),
                 Map.of("All", SetWork.of(drills, drills.get(0).school())),
                 Map.of("All", drills.size()),
                 new Index(Map.of(), Map.of()));
@@ -91,7 +91,7 @@ class BookletTest {
         List<String> letters =
                 pages.stream().map(page -> Flat.letters(List.of(page))).toList();
         int at = 2;
-        for (Entry entry : booklet.entries()) {
+        for (BookletEntry entry : booklet.entries()) {
             String title = Flat.bare(Wording.clean(entry.title()));
             while (!letters.get(at)
                     .contains(title + Flat.bare(LABELS.weapon(entry.drill().weapon())))) {

@@ -17,13 +17,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Reckoned by hand from: a drill's step is one more than the highest step of what it needs. */
 class StepsTest {
 
-    private static List<Entry> entries(String needs) {
-        List<Entry> entries = new ArrayList<>();
+    private static List<BookletEntry> entries(String needs) {
+        List<BookletEntry> entries = new ArrayList<>();
         for (String one : needs.split(" ")) {
             String[] parts = one.split("<");
             List<String> needed = parts.length == 1 ? List.of() : Arrays.asList(parts[1].split(","));
             Drill drill = Drills.needing(Drills.riposte(), parts[0], needed);
-            entries.add(new Entry(new CardSubject(drill, Drills.SCHOOL, Optional.empty(), false, List.of())));
+            entries.add(new BookletEntry(new CardSubject(drill, Drills.SCHOOL, Optional.empty(), false, List.of())));
         }
         return entries;
     }
@@ -41,7 +41,7 @@ class StepsTest {
             })
     void a_drill_stands_one_step_above_what_it_needs(String needs, String steps) {
         List<List<String>> named = Steps.of(entries(needs)).stream()
-                .map(step -> step.stream().map(Entry::id).toList())
+                .map(step -> step.stream().map(BookletEntry::id).toList())
                 .toList();
         assertEquals(steps, named.toString());
     }
@@ -55,7 +55,7 @@ class StepsTest {
                         "b", count(entries("a<b b<a"), "b")));
     }
 
-    private static int count(List<Entry> entries, String id) {
+    private static int count(List<BookletEntry> entries, String id) {
         return (int) Steps.of(entries).stream()
                 .flatMap(List::stream)
                 .filter(entry -> entry.id().equals(id))

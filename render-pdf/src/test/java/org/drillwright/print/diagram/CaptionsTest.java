@@ -94,7 +94,7 @@ class CaptionsTest {
                 Map.entry("gesture.beat", "blade beat"),
                 Map.entry("gesture.gives.high", "invite high"),
                 Map.entry("gesture.gives.low", "invite low"));
-        own.forEach((key, action) -> names.put(Message.of(Spoken.class, key).in(language.locale()), action));
+        own.forEach((key, action) -> names.put(Message.of(Caption.class, key).in(language.locale()), action));
         List.of(Action.Path.DISENGAGE, Action.Path.CUT_OVER, Action.Path.COUNTER_DISENGAGE, Action.Path.ONE_TWO)
                 .forEach(path -> names.put(
                         Terms.of(path).in(language.locale()),

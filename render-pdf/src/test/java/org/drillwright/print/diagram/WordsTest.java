@@ -22,7 +22,7 @@ import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pose.Gesture;
 import org.drillwright.print.pose.Scene;
 import org.drillwright.print.pose.SceneReader;
-import org.drillwright.print.text.Coverage;
+import org.drillwright.print.text.GlyphCoverage;
 import org.drillwright.print.wording.Written;
 import org.drillwright.terms.Terms;
 import org.drillwright.wording.Message;
@@ -36,8 +36,9 @@ class WordsTest {
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
     void every_word_can_be_printed(Language language) {
-        Coverage coverage = new Coverage(Family.dejaVu());
-        Written.texts(Spoken.class, "words", language).forEach(text -> assertEquals(List.of(), coverage.missing(text)));
+        GlyphCoverage coverage = new GlyphCoverage(Family.dejaVu());
+        Written.texts(Caption.class, "words", language)
+                .forEach(text -> assertEquals(List.of(), coverage.missing(text)));
     }
 
     /** Every kind of end there is, known by its key. */
@@ -72,7 +73,7 @@ class WordsTest {
     }
 
     private static String said(String key, Language language) {
-        return Message.of(Spoken.class, key, Terms.of(Position.QUARTE)).in(language.locale());
+        return Message.of(Caption.class, key, Terms.of(Position.QUARTE)).in(language.locale());
     }
 
     private static String said(String kind, Enum<?> one, Language language) {

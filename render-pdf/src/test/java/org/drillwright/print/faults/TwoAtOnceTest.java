@@ -15,6 +15,8 @@ import java.util.stream.IntStream;
 import org.drillwright.print.command.PlanFiles;
 import org.drillwright.print.command.SchoolFiles;
 import org.drillwright.print.command.Trial;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.write.WholeFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -118,8 +120,7 @@ class TwoAtOnceTest {
         byte[] before = Files.readAllBytes(drill);
         Files.writeString(drill, "title: saved meanwhile\n");
         var refused = org.junit.jupiter.api.Assertions.assertThrows(
-                org.drillwright.print.command.console.CannotRun.class,
-                () -> new org.drillwright.print.command.write.WholeFile(drill).replace(before, "title: tidied\n"));
+                CannotRun.class, () -> new WholeFile(drill).replace(before, "title: tidied\n"));
         assertTrue(String.valueOf(refused.getMessage()).contains("was changed by another program just now"));
         assertEquals("title: saved meanwhile\n", Files.readString(drill));
     }

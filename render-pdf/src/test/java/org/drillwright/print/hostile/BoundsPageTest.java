@@ -8,10 +8,10 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.regex.Pattern;
-import org.drillwright.print.command.editor.protocol.Frames;
+import org.drillwright.print.command.editor.protocol.HeaderFraming;
 import org.drillwright.print.command.editor.workspace.Document;
 import org.drillwright.print.command.printing.SchoolFaces;
-import org.drillwright.print.command.watch.web.News;
+import org.drillwright.print.command.watch.web.ServerSentEvents;
 import org.drillwright.read.ReadingLimits;
 import org.drillwright.read.TermReader;
 import org.drillwright.register.RecordReader;
@@ -48,10 +48,10 @@ class BoundsPageTest {
         bounds.put("characters of a line of record.csv", RecordReader.MOST_LINE);
         bounds.put("bytes of a school's font", SchoolFaces.MOST);
         bounds.put("characters of a text that is open in an editor", Document.MOST);
-        bounds.put("bytes of a message from an editor", Frames.MOST_BYTES);
-        bounds.put("bytes of its head", Frames.MOST_HEAD);
-        bounds.put("levels of nested lists and objects in it", Frames.DEEPEST);
-        bounds.put("pages open at once in `watch`", News.READERS);
+        bounds.put("bytes of a message from an editor", HeaderFraming.MOST_BYTES);
+        bounds.put("bytes of its head", HeaderFraming.MOST_HEAD);
+        bounds.put("levels of nested lists and objects in it", HeaderFraming.DEEPEST);
+        bounds.put("pages open at once in `watch`", ServerSentEvents.READERS);
         assertEquals(bounds, table());
     }
 

@@ -255,8 +255,8 @@ class CardLayoutTest {
         Laid laid = lay(drill);
         assertEquals(List.of(), laid.cards());
         assertEquals(
-                List.of(new Problem(
-                        Problem.Kind.NOT_PRINTED,
+                List.of(new CardProblem(
+                        CardProblem.Kind.NOT_PRINTED,
                         "odd",
                         "step 2, leader",
                         Message.of(Sentences.class, "lacking", "U+1F93A", "FENCER"))),
@@ -270,8 +270,11 @@ class CardLayoutTest {
         Laid laid = lay(Drills.drill("long", "Long", List.of(Drills.step(word, "Hold.", "", ""))));
         assertEquals(1, laid.cards().size());
         assertEquals(
-                List.of(new Problem(
-                        Problem.Kind.PRINTED, "long", "step 1, leader", Message.of(Sentences.class, "broken", word))),
+                List.of(new CardProblem(
+                        CardProblem.Kind.PRINTED,
+                        "long",
+                        "step 1, leader",
+                        Message.of(Sentences.class, "broken", word))),
                 laid.problems());
     }
 
@@ -280,7 +283,7 @@ class CardLayoutTest {
         Laid laid = lay(Drills.drill("long", "Long", Collections.nCopies(60, HOLD)));
         assertTrue(laid.cards().size() > 2);
         assertEquals(1, laid.problems().size());
-        assertEquals(Problem.Kind.PRINTED, laid.problems().get(0).kind());
+        assertEquals(CardProblem.Kind.PRINTED, laid.problems().get(0).kind());
     }
 
     @Test
@@ -288,7 +291,7 @@ class CardLayoutTest {
         Step endless = Drills.step("Lunge. ".repeat(200), "Hold.", "lunge", "");
         Laid laid = lay(Drills.drill("endless", "Endless", List.of(endless)));
         assertEquals(List.of(), laid.cards());
-        assertEquals(Problem.Kind.NOT_PRINTED, laid.problems().get(0).kind());
+        assertEquals(CardProblem.Kind.NOT_PRINTED, laid.problems().get(0).kind());
     }
 
     /** One count of 60 words is too much for an A7 card: beside the pictures' place a line has some 21 letters. */

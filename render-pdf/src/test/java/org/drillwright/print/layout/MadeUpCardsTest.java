@@ -43,7 +43,7 @@ class MadeUpCardsTest {
     }
 
     private static boolean isSaid(Laid laid) {
-        return laid.problems().stream().anyMatch(problem -> problem.kind() == Problem.Kind.NOT_PRINTED);
+        return laid.problems().stream().anyMatch(problem -> problem.kind() == CardProblem.Kind.NOT_PRINTED);
     }
 
     /**

@@ -30,7 +30,8 @@ public final class WholeCards {
     /** Either every word is on the cards, or there is no card and it is said why. */
     public static void of(CardSubject subject, Laid laid, CardSize size) {
         assertEquals(
-                laid.cards().isEmpty(), laid.problems().stream().anyMatch(it -> it.kind() == Problem.Kind.NOT_PRINTED));
+                laid.cards().isEmpty(),
+                laid.problems().stream().anyMatch(it -> it.kind() == CardProblem.Kind.NOT_PRINTED));
         if (laid.cards().isEmpty()) {
             return;
         }

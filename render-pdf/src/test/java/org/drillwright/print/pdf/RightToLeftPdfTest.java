@@ -16,7 +16,7 @@ import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.frame.Span;
+import org.drillwright.print.frame.RunRole;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -28,7 +28,7 @@ class RightToLeftPdfTest {
 
     private static Mark.Text line(String words, double baseline, Face face) {
         Mark.Text text = new Mark.Text(40, baseline, 10, face, words, Ink.BLACK);
-        Span span = text.span().rightToLeft(true);
+        RunRole span = text.span().rightToLeft(true);
         return new Mark.Text(40, baseline, 10, face, words, Ink.BLACK, 0, span);
     }
 

@@ -28,7 +28,7 @@ import org.drillwright.print.MadeUp;
 import org.drillwright.print.Told;
 import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.pdf.Family;
-import org.drillwright.print.text.Coverage;
+import org.drillwright.print.text.GlyphCoverage;
 import org.drillwright.print.wording.Written;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -224,14 +224,15 @@ class PhonePageTest {
     @Test
     void every_word_is_in_the_file_and_no_other() {
         assertEquals(
-                Arrays.stream(Word.values()).map(Word::key).collect(Collectors.toCollection(TreeSet::new)),
-                Written.keys(Words.class, "words"));
+                Arrays.stream(PhoneText.values()).map(PhoneText::key).collect(Collectors.toCollection(TreeSet::new)),
+                Written.keys(PhoneTexts.class, "words"));
     }
 
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
     void every_word_can_be_printed(Language language) {
-        Coverage coverage = new Coverage(Family.dejaVu());
-        Written.texts(Words.class, "words", language).forEach(text -> assertEquals(List.of(), coverage.missing(text)));
+        GlyphCoverage coverage = new GlyphCoverage(Family.dejaVu());
+        Written.texts(PhoneTexts.class, "words", language)
+                .forEach(text -> assertEquals(List.of(), coverage.missing(text)));
     }
 }

@@ -14,8 +14,8 @@ import org.drillwright.phrase.Range;
 import org.drillwright.print.pose.body.Arm;
 import org.drillwright.print.pose.body.Ball;
 import org.drillwright.print.pose.body.Leg;
-import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.PosedBody;
 import org.drillwright.print.pose.body.Posture;
 import org.drillwright.print.pose.body.Proportions;
 import org.drillwright.print.pose.body.RearHand;
@@ -46,7 +46,7 @@ class BodiesTest {
             List.of(RearHand.UP, RearHand.BACK, RearHand.HIP, RearHand.WITH_MASK, RearHand.DOWN, RearHand.TO_THE_FLOOR);
 
     /** A person, by name. */
-    record Named(String name, Person person) {
+    record Named(String name, PosedBody person) {
         @Override
         public String toString() {
             return name;
@@ -67,7 +67,7 @@ class BodiesTest {
         return people.stream();
     }
 
-    private static Person holding(Posture posture, RearHand rear, Position position, boolean leftHanded) {
+    private static PosedBody holding(Posture posture, RearHand rear, Position position, boolean leftHanded) {
         return new Stand(Side.LEADER, leftHanded, 0, posture, rear, true, true)
                 .holding(Holds.parry(Weapon.SABRE, position), 0.88);
     }
@@ -76,7 +76,7 @@ class BodiesTest {
     @ParameterizedTest
     @MethodSource("people")
     void bones_keep_their_length(Named named) {
-        Person person = named.person();
+        PosedBody person = named.person();
         for (Leg leg : List.of(person.front(), person.rear())) {
             assertEquals(0.429, leg.hip().distance(leg.knee()), MILLIMETRE, "thigh");
             assertEquals(0.431, leg.knee().distance(leg.ankle()), MILLIMETRE, "shank");
@@ -93,7 +93,7 @@ class BodiesTest {
     @Test
     void the_rear_leg_reaches_the_floor_wherever_the_weight_is() {
         for (double forward = 0; forward <= 0.18; forward += 0.03) {
-            Person person = Pairings.stand(Side.LEADER, false, 1, Posture.ON_GUARD)
+            PosedBody person = Pairings.stand(Side.LEADER, false, 1, Posture.ON_GUARD)
                     .forward(forward)
                     .holding(Holds.guard(Weapon.FOIL, Position.SIXTE), 0.9);
             assertEquals(0.431, person.rear().knee().distance(person.rear().ankle()), MILLIMETRE);
@@ -103,7 +103,7 @@ class BodiesTest {
     @ParameterizedTest
     @MethodSource("people")
     void knees_and_elbows_bend_the_right_way(Named named) {
-        Person person = named.person();
+        PosedBody person = named.person();
         Point front = person.front().knee();
         double between =
                 person.front().hip().towards(person.front().ankle(), 0.5).dot(person.ahead());
@@ -126,7 +126,7 @@ class BodiesTest {
         }
     }
 
-    private static List<Point> joints(Person person) {
+    private static List<Point> joints(PosedBody person) {
         Arm arm = person.swordArm().orElseThrow();
         Arm rear = person.rearArm();
         return List.of(
@@ -168,7 +168,7 @@ class BodiesTest {
     }
 
     private static List<Ball> body(Stand stand) {
-        Person person = stand.holding(Holds.guard(Weapon.FOIL, Position.SIXTE), 0.9);
+        PosedBody person = stand.holding(Holds.guard(Weapon.FOIL, Position.SIXTE), 0.9);
         Stream<Ball> trunk = person.trunk().slices().stream().map(BodiesTest::round);
         Stream<Ball> legs = Stream.of(person.front(), person.rear()).flatMap(leg -> leg.balls().stream());
         Stream<Ball> shoes = Stream.of(person.front(), person.rear())

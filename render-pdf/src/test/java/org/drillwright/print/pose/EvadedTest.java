@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.drillwright.print.Told;
 import org.drillwright.print.pose.body.Camera;
-import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.PosedBody;
 import org.drillwright.print.pose.body.Silhouette;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,7 +40,7 @@ class EvadedTest {
         return evaded(pair("epee", THRUST, answer));
     }
 
-    private static double lean(Person person) {
+    private static double lean(PosedBody person) {
         Point up = person.trunk().up();
         return Math.toDegrees(Math.atan2(up.dot(person.ahead()), up.z()));
     }
@@ -78,8 +78,8 @@ class EvadedTest {
     @Test
     void who_goes_aside_stands_on_the_side_of_the_sword() {
         Meeting.Evaded evaded = evaded("Sidestep.");
-        Person person = pair("epee", THRUST, "Sidestep.").follower();
-        Person stood = evaded.stood();
+        PosedBody person = pair("epee", THRUST, "Sidestep.").follower();
+        PosedBody stood = evaded.stood();
         double body = person.trunk().pelvis().minus(stood.trunk().pelvis()).dot(stood.outside());
         double foot = person.rear().heel().minus(stood.rear().heel()).dot(stood.outside());
         assertTrue(body > 0.15, () -> "body aside by " + body);
@@ -90,7 +90,7 @@ class EvadedTest {
     void who_leans_back_keeps_the_feet() {
         Pose.Pair pair = pair("epee", THRUST, "Lean back.");
         assertTrue(lean(pair.follower()) < -10, () -> "leans by " + lean(pair.follower()));
-        Person stood = evaded(pair).stood();
+        PosedBody stood = evaded(pair).stood();
         assertEquals(stood.front().heel(), pair.follower().front().heel());
         assertEquals(stood.rear().heel(), pair.follower().rear().heel());
     }
@@ -99,7 +99,7 @@ class EvadedTest {
     void a_leg_that_is_withdrawn_stands_by_the_other() {
         for (String answer : List.of("Withdraw the front foot.", "Evade.")) {
             Pose.Pair pair = pair("epee", "Thrust at the foot with a lunge.", answer);
-            Person person = pair.follower();
+            PosedBody person = pair.follower();
             double gone = evaded(pair)
                     .stood()
                     .front()
@@ -114,7 +114,7 @@ class EvadedTest {
     @Test
     void a_hand_that_is_withdrawn_leaves_the_body_where_it_is() {
         Pose.Pair pair = pair("epee", "Thrust at the hand with a lunge.", "Pull the hand out of the way.");
-        Person stood = evaded(pair).stood();
+        PosedBody stood = evaded(pair).stood();
         assertEquals(stood.trunk(), pair.follower().trunk());
         double gone = stood.swordArm()
                 .orElseThrow()

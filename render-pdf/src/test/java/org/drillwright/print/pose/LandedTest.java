@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import org.drillwright.model.Weapon;
 import org.drillwright.print.pose.Pairings.Pairing;
 import org.drillwright.print.pose.body.Blade;
-import org.drillwright.print.pose.body.Person;
+import org.drillwright.print.pose.body.PosedBody;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -17,12 +17,12 @@ class LandedTest {
 
     private static final double MILLIMETRE = 0.001;
 
-    private static Person landed(Weapon weapon, Pairing pairing) {
+    private static PosedBody landed(Weapon weapon, Pairing pairing) {
         return new Thrust(weapon, pairing.place().seen(), 0).land(pairing.attacker());
     }
 
     private static void lands(Pairing pairing, Weapon weapon) {
-        Person person = landed(weapon, pairing);
+        PosedBody person = landed(weapon, pairing);
         Blade blade = person.blade().orElseThrow();
         assertEquals(0, blade.tip().distance(pairing.place().seen()), MILLIMETRE, "the point is on the target");
         assertEquals(Arms.blade(weapon), blade.length(), MILLIMETRE, "the blade keeps its length");
@@ -41,7 +41,7 @@ class LandedTest {
     @MethodSource("all")
     void with_the_foil(Pairing pairing) {
         lands(pairing, Weapon.FOIL);
-        Person person = landed(Weapon.FOIL, pairing);
+        PosedBody person = landed(Weapon.FOIL, pairing);
         assertTrue(person.blade().orElseThrow().rise() >= 0.08, "the blade bends");
         assertEquals(pairing.attacker().toe(), person.front().toe().x(), MILLIMETRE, "from where the feet are");
     }
@@ -58,7 +58,7 @@ class LandedTest {
     @MethodSource("atOneInTheLunge")
     void with_the_arm_alone(Pairing pairing) {
         lands(pairing, Weapon.FOIL);
-        Person person = landed(Weapon.FOIL, pairing);
+        PosedBody person = landed(Weapon.FOIL, pairing);
         assertTrue(person.blade().orElseThrow().rise() >= 0.08, "the blade bends");
         assertEquals(pairing.attacker().toe(), person.front().toe().x(), MILLIMETRE, "from where the feet are");
     }
@@ -75,7 +75,7 @@ class LandedTest {
     @EnumSource(names = {"FOIL", "EPEE"})
     void from_too_near_the_arm_bends(Weapon weapon) {
         Pairing pairing = Pairings.all().findFirst().orElseThrow();
-        Person person = landed(weapon, new Pairing(pairing.attacker().ahead(0.3), pairing.target(), pairing.line()));
+        PosedBody person = landed(weapon, new Pairing(pairing.attacker().ahead(0.3), pairing.target(), pairing.line()));
         Blade blade = person.blade().orElseThrow();
         assertEquals(0, blade.tip().distance(pairing.place().seen()), MILLIMETRE);
         assertTrue(person.swordArm().orElseThrow().elbowAngle() < 160);

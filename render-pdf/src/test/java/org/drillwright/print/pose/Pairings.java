@@ -21,7 +21,7 @@ final class Pairings {
     record Pairing(Stand attacker, Stand target, Line line) {
 
         Place place() {
-            return new Places(target.body(), CAMERA).of(line);
+            return new TargetPoints(target.body(), CAMERA).of(line);
         }
 
         @Override

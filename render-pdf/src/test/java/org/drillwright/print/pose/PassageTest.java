@@ -15,8 +15,8 @@ import org.drillwright.phrase.Replay;
 import org.drillwright.print.Example;
 import org.drillwright.print.pose.body.Arm;
 import org.drillwright.print.pose.body.Leg;
-import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.PosedBody;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -44,14 +44,14 @@ class PassageTest {
         return passages;
     }
 
-    private static List<Person> people(Pose pose) {
+    private static List<PosedBody> people(Pose pose) {
         return pose instanceof Pose.Pair pair
                 ? List.of(pair.leader(), pair.follower())
                 : List.of(((Pose.Alone) pose).person());
     }
 
     /** Bones and blade, in metres. */
-    private static Map<String, Double> lengths(Person person) {
+    private static Map<String, Double> lengths(PosedBody person) {
         Map<String, Double> lengths = new TreeMap<>();
         lengths.put("trunk", person.trunk().pelvis().distance(person.trunk().shoulders()));
         Map.of("front", person.front(), "rear", person.rear()).forEach((name, leg) -> {
@@ -102,8 +102,8 @@ class PassageTest {
 
     private static void assertSame(Pose wanted, Pose pose) {
         for (int at = 0; at < people(pose).size(); at++) {
-            Person one = people(wanted).get(at);
-            Person other = people(pose).get(at);
+            PosedBody one = people(wanted).get(at);
+            PosedBody other = people(pose).get(at);
             assertThere(one.front().knee(), other.front().knee(), "front knee");
             assertThere(one.rear().toe(), other.rear().toe(), "rear toes");
             assertThere(one.head().centre(), other.head().centre(), "head");
@@ -155,8 +155,8 @@ class PassageTest {
                     passage.to().feet().stream().map(FootMove::by).distinct().toList();
             if (moved.size() == 1 && passage.to() instanceof Pose.Pair to && passage.from() instanceof Pose.Pair from) {
                 boolean leads = moved.get(0) == Side.LEADER;
-                Person before = leads ? from.follower() : from.leader();
-                Person after = leads ? to.follower() : to.leader();
+                PosedBody before = leads ? from.follower() : from.leader();
+                PosedBody after = leads ? to.follower() : to.leader();
                 if (before.feetKnown() && after.feetKnown()) {
                     assertEquals(before.front().toe().x(), after.front().toe().x() + passage.shift(), MILLIMETRE);
                 }

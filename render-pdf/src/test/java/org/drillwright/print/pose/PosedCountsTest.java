@@ -65,7 +65,7 @@ class PosedCountsTest {
         "counter-disengage, 3, CIRCULAR, LEADER",
         "sabre-cut-to-head, 1, CUT, LEADER"
     })
-    void the_point_goes_as_the_words_say(String drill, int count, Way.Kind kind, Side by) {
+    void the_point_goes_as_the_words_say(String drill, int count, Trajectory.Kind kind, Side by) {
         assertTrue(
                 pose(drill, count).ways().stream().anyMatch(way -> way.kind() == kind && way.by() == by),
                 () -> pose(drill, count).ways().toString());

@@ -8,7 +8,7 @@ import org.drillwright.model.Side;
 import org.drillwright.phrase.Replay;
 import org.drillwright.print.Told;
 import org.drillwright.print.pose.body.Camera;
-import org.drillwright.print.pose.body.Person;
+import org.drillwright.print.pose.body.PosedBody;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,19 +28,19 @@ class PosturesTest {
     }
 
     /** How far the rear heel is ahead of the front heel, in metres. */
-    private static double rearAhead(Person person) {
+    private static double rearAhead(PosedBody person) {
         return person.rear().heel().minus(person.front().heel()).dot(person.ahead());
     }
 
     /** Forward and up from the hips, in degrees from upright. */
-    private static double lean(Person person) {
+    private static double lean(PosedBody person) {
         return Math.toDegrees(Math.atan2(
                 person.trunk().up().dot(person.ahead()), person.trunk().up().z()));
     }
 
     @Test
     void in_a_fleche_the_rear_foot_passes_and_the_body_falls_forward() {
-        Person leader = pair("Straight thrust to the high inside line with a fleche.", "Receive the hit.")
+        PosedBody leader = pair("Straight thrust to the high inside line with a fleche.", "Receive the hit.")
                 .leader();
         assertTrue(rearAhead(leader) > 0.3, () -> "ahead by " + rearAhead(leader));
         assertTrue(lean(leader) > 25, () -> "leans by " + lean(leader));
@@ -90,7 +90,7 @@ class PosturesTest {
     void close_to_each_other_blades_point_up() {
         Pose.Pair pair =
                 pair("foil", "On guard in sixte. blades apart. at extension distance.", "Advance.", "Advance.");
-        for (Person person : List.of(pair.leader(), pair.follower())) {
+        for (PosedBody person : List.of(pair.leader(), pair.follower())) {
             assertTrue(person.blade().orElseThrow().tip().z()
                     > person.head().centre().z());
         }

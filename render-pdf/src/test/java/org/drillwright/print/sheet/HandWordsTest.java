@@ -25,8 +25,8 @@ import org.drillwright.model.Language;
 import org.drillwright.print.command.PlanFiles;
 import org.drillwright.print.command.Sheets;
 import org.drillwright.print.pdf.Family;
-import org.drillwright.print.sheet.wall.Words;
-import org.drillwright.print.text.Coverage;
+import org.drillwright.print.sheet.wall.WallTexts;
+import org.drillwright.print.text.GlyphCoverage;
 import org.drillwright.print.wording.Written;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -49,7 +49,7 @@ class HandWordsTest {
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
     void every_word_can_be_printed(Language language) {
-        Coverage coverage = new Coverage(Family.dejaVu());
+        GlyphCoverage coverage = new GlyphCoverage(Family.dejaVu());
         Written.texts(HandWords.class, "words", language)
                 .forEach(text -> assertEquals(List.of(), coverage.missing(text)));
     }
@@ -81,7 +81,7 @@ class HandWordsTest {
     private static Set<String> bundle(Language language) {
         return Stream.concat(
                         Written.texts(HandWords.class, "words", language),
-                        Written.texts(Words.class, "words", language))
+                        Written.texts(WallTexts.class, "words", language))
                 .flatMap(text -> words(text).stream())
                 .collect(Collectors.toSet());
     }

@@ -15,7 +15,7 @@ import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.pdf.Family;
-import org.drillwright.print.sheet.wall.Words;
+import org.drillwright.print.sheet.wall.WallTexts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -34,7 +34,7 @@ class WallSheetTest {
         List<WallWords.Block> blocks = IntStream.rangeClosed(1, rounds)
                 .mapToObj(round -> new WallWords.Block("Round " + round, "Riposte", "", rows))
                 .toList();
-        return WallSheet.pages(new WallWords(blocks, "foot", Words.in(Language.ENGLISH)), size, FACES);
+        return WallSheet.pages(new WallWords(blocks, "foot", WallTexts.in(Language.ENGLISH)), size, FACES);
     }
 
     private static List<Node.Words> words(List<Frame> pages) {

@@ -7,14 +7,14 @@ import org.drillwright.wording.Message;
 /** Begins a school in a folder that holds none. */
 final class Beginning {
 
-    private final Table table;
+    private final DialogueContext table;
 
-    Beginning(Table table) {
+    Beginning(DialogueContext table) {
         this.table = table;
     }
 
     void ask() {
-        Form form = table.form("begin")
+        Questionnaire form = table.form("begin")
                 .text(
                         "name",
                         Message.of(Beginning.class, "beginning.what.is.your.school"),
@@ -23,8 +23,8 @@ final class Beginning {
                         "sheet",
                         Message.of(Beginning.class, "beginning.which.paper.is.in"),
                         () -> List.of(
-                                Choice.plain("A4", "a4"),
-                                new Choice(Message.of(Beginning.class, "beginning.letter.x.inches"), "letter")),
+                                AnswerOption.plain("A4", "a4"),
+                                new AnswerOption(Message.of(Beginning.class, "beginning.letter.x.inches"), "letter")),
                         Message.of(Beginning.class, "beginning.you.can.change.this"))
                 .choice(
                         "language",
@@ -41,9 +41,10 @@ final class Beginning {
         }
     }
 
-    private List<Choice> languages() {
+    private List<AnswerOption> languages() {
         return Language.all().stream()
-                .map(language -> Choice.plain(language.locale().getDisplayLanguage(table.language()), language.word()))
+                .map(language ->
+                        AnswerOption.plain(language.locale().getDisplayLanguage(table.language()), language.word()))
                 .toList();
     }
 }

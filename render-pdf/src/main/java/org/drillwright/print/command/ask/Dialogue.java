@@ -17,7 +17,7 @@ public final class Dialogue {
 
     private final Invocation run;
     private final Path root;
-    private final Table table;
+    private final DialogueContext table;
 
     /** Runs a command, as if its arguments had been typed. */
     @FunctionalInterface
@@ -44,15 +44,15 @@ public final class Dialogue {
             this.label = label;
         }
 
-        Choice choice() {
-            return new Choice(Message.of(Dialogue.class, label), name());
+        AnswerOption choice() {
+            return new AnswerOption(Message.of(Dialogue.class, label), name());
         }
     }
 
     public Dialogue(Invocation run, Path root, Commands commands) {
         this.run = run;
         this.root = root;
-        this.table = new Table(run, root, commands);
+        this.table = new DialogueContext(run, root, commands);
     }
 
     /** Talks until told to stop, or until no more answers come. */
@@ -77,7 +77,7 @@ public final class Dialogue {
         if (!begun) {
             run.out().println(run.said(Message.of(Dialogue.class, "dialogue.there.is.no.drill")));
         }
-        List<Choice> tasks = new ArrayList<>();
+        List<AnswerOption> tasks = new ArrayList<>();
         for (Task task : Task.values()) {
             if (task == Task.STOP || begun == (task != Task.BEGIN)) {
                 tasks.add(task.choice());
@@ -89,7 +89,7 @@ public final class Dialogue {
                 return Task.valueOf(table.questions()
                         .choice(Message.of(Dialogue.class, "dialogue.what.would.you.like"), tasks, proposal, HELP)
                         .value());
-            } catch (Back first) {
+            } catch (StepBack first) {
                 run.out().println(run.said(Message.of(Dialogue.class, "dialogue.this.is.the.first")));
             }
         }
@@ -115,11 +115,11 @@ public final class Dialogue {
                 case CHECK -> new Drills(table).check();
                 case CARDS -> new Printing(table).cards();
                 case HANDOUT -> new Printing(table).handout();
-                case CLASS -> new Evening(table).print();
-                case RECORD -> new Evening(table).record();
+                case CLASS -> new EveningDialogue(table).print();
+                case RECORD -> new EveningDialogue(table).record();
                 default -> new Drills(table).show();
             }
-        } catch (Back back) {
+        } catch (StepBack back) {
             return Optional.empty();
         } catch (CannotRun problem) {
             run.out().println(run.said(problem.message()));

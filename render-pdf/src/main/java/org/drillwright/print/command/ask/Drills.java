@@ -18,14 +18,14 @@ final class Drills {
 
     private static final String LATER = "";
 
-    private final Table table;
+    private final DialogueContext table;
 
-    Drills(Table table) {
+    Drills(DialogueContext table) {
         this.table = table;
     }
 
     void write() {
-        Form form = table.form("write")
+        Questionnaire form = table.form("write")
                 .text(
                         "title",
                         Message.of(Drills.class, "drills.what.is.the.drill"),
@@ -39,8 +39,8 @@ final class Drills {
                         "form",
                         Message.of(Drills.class, "drills.who.is.in.it"),
                         () -> List.of(
-                                new Choice(Message.of(Drills.class, "drills.two.partners.a.leader"), "partner"),
-                                new Choice(Message.of(Drills.class, "drills.a.class.following.a"), "solo")),
+                                new AnswerOption(Message.of(Drills.class, "drills.two.partners.a.leader"), "partner"),
+                                new AnswerOption(Message.of(Drills.class, "drills.a.class.following.a"), "solo")),
                         Message.of(Drills.class, "drills.in.a.partner.drill"));
         if (!form.filled()) {
             return;
@@ -61,16 +61,16 @@ final class Drills {
         }
     }
 
-    private List<Choice> levels() {
+    private List<AnswerOption> levels() {
         return Settings.of(table.root()).stream()
                 .flatMap(school -> school.levels().stream())
                 .map(Level::name)
-                .map(name -> Choice.plain(name, name))
+                .map(name -> AnswerOption.plain(name, name))
                 .toList();
     }
 
     void change() {
-        Form form = chosen(Message.of(Drills.class, "drills.which.drill"));
+        Questionnaire form = chosen(Message.of(Drills.class, "drills.which.drill"));
         if (form.filled()) {
             open(file(form.answer("drill", "")));
         }
@@ -82,9 +82,9 @@ final class Drills {
                 .choice(
                         Message.of(Drills.class, "drills.open.it"),
                         List.of(
-                                new Choice(Message.of(Drills.class, "drills.yes.with.a.page"), "page"),
-                                new Choice(Message.of(Drills.class, "drills.only.the.file"), "file"),
-                                new Choice(Message.of(Drills.class, "drills.not.now"), LATER)),
+                                new AnswerOption(Message.of(Drills.class, "drills.yes.with.a.page"), "page"),
+                                new AnswerOption(Message.of(Drills.class, "drills.only.the.file"), "file"),
+                                new AnswerOption(Message.of(Drills.class, "drills.not.now"), LATER)),
                         Optional.of("page"),
                         Message.of(Drills.class, "drills.the.file.opens.in"))
                 .value();
@@ -103,11 +103,11 @@ final class Drills {
             table.say(Message.of(Drills.class, "drills.that.does.not.make"));
             return;
         }
-        List<Choice> faulty = new ArrayList<>(choices(table.school().entries().stream()
+        List<AnswerOption> faulty = new ArrayList<>(choices(table.school().entries().stream()
                 .filter(entry -> !entry.isSound())
                 .toList()));
         if (!faulty.isEmpty()) {
-            faulty.add(new Choice(Message.of(Drills.class, "drills.not.now"), LATER));
+            faulty.add(new AnswerOption(Message.of(Drills.class, "drills.not.now"), LATER));
             String drill = table.questions()
                     .choice(
                             Message.of(Drills.class, "drills.open.a.drill.to"),
@@ -122,7 +122,7 @@ final class Drills {
     }
 
     void show() {
-        Form form = chosen(Message.of(Drills.class, "drills.which.drill"));
+        Questionnaire form = chosen(Message.of(Drills.class, "drills.which.drill"));
         if (!form.filled()) {
             return;
         }
@@ -139,7 +139,7 @@ final class Drills {
         }
     }
 
-    private Form chosen(Message question) {
+    private Questionnaire chosen(Message question) {
         SchoolFolder school = table.school();
         return table.form("drill")
                 .choice(
@@ -154,9 +154,9 @@ final class Drills {
     }
 
     /** By their titles; where two have the same, or it cannot be read, the file's name stands there as well. */
-    static List<Choice> choices(List<Entry> entries) {
+    static List<AnswerOption> choices(List<Entry> entries) {
         Set<String> seen = new HashSet<>();
-        List<Choice> choices = new ArrayList<>();
+        List<AnswerOption> choices = new ArrayList<>();
         for (Entry entry : entries) {
             String id = DrillFiles.id(entry.file());
             Message title = entry.subject()
@@ -164,7 +164,7 @@ final class Drills {
                     .filter(seen::add)
                     .map(Message::plain)
                     .orElse(Message.of(Drills.class, "drills.the.file", entry.name()));
-            choices.add(new Choice(title, id));
+            choices.add(new AnswerOption(title, id));
         }
         return choices;
     }

@@ -11,7 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.drillwright.model.CardSize;
-import org.drillwright.print.command.printing.chosen.Picking;
+import org.drillwright.print.command.printing.chosen.DrillChooser;
 import org.drillwright.print.layout.words.Sentences;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.wording.Message;
@@ -28,16 +28,16 @@ final class Printing {
 
     private static final Message BACK_HELP = Message.of(Printing.class, "printing.pictures.show.the.phrase");
 
-    private final Table table;
+    private final DialogueContext table;
     private final SchoolFolder school;
 
-    Printing(Table table) {
+    Printing(DialogueContext table) {
         this.table = table;
         this.school = table.school();
     }
 
     void cards() {
-        Form form = table.form("cards");
+        Questionnaire form = table.form("cards");
         Predicate<String> which = word -> form.answer("which", ALL).equals(word);
         form.choice(
                         "which",
@@ -61,29 +61,31 @@ final class Printing {
                         "back",
                         Message.of(Printing.class, "printing.what.goes.on.the"),
                         () -> List.of(
-                                new Choice(Message.of(Printing.class, "printing.nothing"), "none"),
-                                new Choice(Message.of(Printing.class, "printing.the.phrase.in.pictures"), "pictures"),
-                                new Choice(Message.of(Printing.class, "printing.safety.and.conduct.in"), "safety")),
+                                new AnswerOption(Message.of(Printing.class, "printing.nothing"), "none"),
+                                new AnswerOption(
+                                        Message.of(Printing.class, "printing.the.phrase.in.pictures"), "pictures"),
+                                new AnswerOption(
+                                        Message.of(Printing.class, "printing.safety.and.conduct.in"), "safety")),
                         BACK_HELP);
         if (form.filled()) {
             print(form);
         }
     }
 
-    private List<Choice> which() {
-        List<Choice> choices =
-                new ArrayList<>(List.of(new Choice(Message.of(Printing.class, "printing.all.of.them"), ALL)));
+    private List<AnswerOption> which() {
+        List<AnswerOption> choices =
+                new ArrayList<>(List.of(new AnswerOption(Message.of(Printing.class, "printing.all.of.them"), ALL)));
         sets().forEach(set ->
-                choices.add(new Choice(Message.of(Printing.class, "printing.the.set", set), "set " + set)));
-        choices.add(new Choice(Message.of(Printing.class, "printing.one.drill"), ONE));
-        choices.add(new Choice(Message.of(Printing.class, "printing.only.what.changed.since"), CHANGED));
-        choices.add(new Choice(Message.of(Printing.class, "printing.a.test.sheet.to"), TEST));
+                choices.add(new AnswerOption(Message.of(Printing.class, "printing.the.set", set), "set " + set)));
+        choices.add(new AnswerOption(Message.of(Printing.class, "printing.one.drill"), ONE));
+        choices.add(new AnswerOption(Message.of(Printing.class, "printing.only.what.changed.since"), CHANGED));
+        choices.add(new AnswerOption(Message.of(Printing.class, "printing.a.test.sheet.to"), TEST));
         return choices;
     }
 
     /** Those that hold drills: where a school has made no sets, each of its levels counts as one. */
     private List<String> sets() {
-        return new Picking(school)
+        return new DrillChooser(school)
                 .names().stream()
                         .filter(name -> school.school()
                                 .set(name)
@@ -93,14 +95,14 @@ final class Printing {
     }
 
     /** That of the school first: it is what Enter should take. */
-    private List<Choice> sizes() {
+    private List<AnswerOption> sizes() {
         CardSize usual = school.school().card();
         return Stream.concat(
-                        Stream.of(new Choice(
+                        Stream.of(new AnswerOption(
                                 Message.of(Printing.class, "printing.as.set.in.your", named(usual)), usual.word())),
                         Arrays.stream(CardSize.values())
                                 .filter(size -> size != usual)
-                                .map(size -> new Choice(named(size), size.word())))
+                                .map(size -> new AnswerOption(named(size), size.word())))
                 .toList();
     }
 
@@ -119,7 +121,7 @@ final class Printing {
                 Math.round(size.height()));
     }
 
-    private void print(Form form) {
+    private void print(Questionnaire form) {
         String which = form.answer("which", ALL);
         String size = form.answer("size", school.school().card().word());
         String back = form.answer("back", "none");
@@ -132,7 +134,7 @@ final class Printing {
         finish(printed(what, size, back, file), file);
     }
 
-    private static List<String> what(String which, Form form) {
+    private static List<String> what(String which, Questionnaire form) {
         return switch (which) {
             case ALL -> List.of();
             case ONE -> List.of(form.answer("drill", ""));
@@ -141,7 +143,7 @@ final class Printing {
         };
     }
 
-    private static String fileName(String which, Form form) {
+    private static String fileName(String which, Questionnaire form) {
         return switch (which) {
             case ALL -> "cards.pdf";
             case ONE -> form.answer("drill", "card") + ".pdf";
@@ -160,7 +162,7 @@ final class Printing {
         if (better.isPresent() && isLargerWished(size, better.get())) {
             return printed(what, better.get(), back, file);
         }
-        if (table.gap(done, Message.of(Sentences.class, "back.too.long", Table.WANTED))
+        if (table.gap(done, Message.of(Sentences.class, "back.too.long", DialogueContext.WANTED))
                         .findFirst()
                         .isPresent()
                 && isSafetyWished()) {
@@ -182,7 +184,7 @@ final class Printing {
 
     /** The largest of the sizes that the notes propose. */
     private Optional<String> better(Done done) {
-        return Sentences.proposing(Table.WANTED, Table.ANYTHING).stream()
+        return Sentences.proposing(DialogueContext.WANTED, DialogueContext.ANYTHING).stream()
                 .flatMap(said -> table.gap(done, said))
                 .flatMap(word -> Arrays.stream(CardSize.values())
                         .filter(size -> size.word().equals(word)))
@@ -195,8 +197,9 @@ final class Printing {
                 .choice(
                         Message.of(Printing.class, "printing.for.some.of.them"),
                         List.of(
-                                new Choice(Message.of(Printing.class, "printing.all.of.them.in", better), better),
-                                new Choice(Message.of(Printing.class, "printing.keep.as.listed.above", size), size)),
+                                new AnswerOption(Message.of(Printing.class, "printing.all.of.them.in", better), better),
+                                new AnswerOption(
+                                        Message.of(Printing.class, "printing.keep.as.listed.above", size), size)),
                         Optional.of(better),
                         SIZE_HELP)
                 .value()
@@ -208,9 +211,10 @@ final class Printing {
                 .choice(
                         Message.of(Printing.class, "printing.on.some.of.them"),
                         List.of(
-                                new Choice(
+                                new AnswerOption(
                                         Message.of(Printing.class, "printing.nothing.on.those.pictures"), "pictures"),
-                                new Choice(Message.of(Printing.class, "printing.safety.and.conduct.on"), "safety")),
+                                new AnswerOption(
+                                        Message.of(Printing.class, "printing.safety.and.conduct.on"), "safety")),
                         Optional.of("pictures"),
                         BACK_HELP)
                 .value()
@@ -218,10 +222,10 @@ final class Printing {
     }
 
     void handout() {
-        List<Choice> sets = sets().stream()
-                .map(set -> new Choice(Message.of(Printing.class, "printing.the.set", set), set))
+        List<AnswerOption> sets = sets().stream()
+                .map(set -> new AnswerOption(Message.of(Printing.class, "printing.the.set", set), set))
                 .toList();
-        Form form = table.form("handout")
+        Questionnaire form = table.form("handout")
                 .choice(
                         "set",
                         Message.of(Printing.class, "printing.which.set"),

@@ -57,7 +57,7 @@ public final class Questions {
      *
      * @param proposal the value that Enter alone answers, if any
      */
-    Choice choice(Message question, List<Choice> choices, Optional<String> proposal, Message help) {
+    AnswerOption choice(Message question, List<AnswerOption> choices, Optional<String> proposal, Message help) {
         run.out().println(run.said(question));
         for (int at = 0; at < choices.size(); at++) {
             run.out()
@@ -112,7 +112,7 @@ public final class Questions {
             String answer = read(asked).orElseThrow(() -> new Over(false));
             String word = answer.toLowerCase(Locale.ROOT).replaceAll("^'|'$", "");
             if (words(BACK).contains(word)) {
-                throw new Back();
+                throw new StepBack();
             }
             if (words(QUIT).contains(word)) {
                 throw new Over(true);
@@ -149,7 +149,7 @@ public final class Questions {
         }
     }
 
-    private static Optional<Integer> index(List<Choice> choices, String value) {
+    private static Optional<Integer> index(List<AnswerOption> choices, String value) {
         return IntStream.range(0, choices.size())
                 .filter(at -> choices.get(at).value().equals(value))
                 .boxed()
@@ -157,7 +157,7 @@ public final class Questions {
     }
 
     /** By its number; or by its words, if they are those of just one: all of them, else their beginning, else a part. */
-    private Optional<Integer> match(String answer, List<Choice> choices) {
+    private Optional<Integer> match(String answer, List<AnswerOption> choices) {
         if (answer.matches("\\d{1,4}")) {
             int number = Integer.parseInt(answer);
             return number >= 1 && number <= choices.size() ? Optional.of(number - 1) : Optional.empty();

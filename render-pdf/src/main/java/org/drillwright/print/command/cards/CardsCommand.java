@@ -20,15 +20,15 @@ import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.folder.Selection;
 import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.printing.CardRun;
-import org.drillwright.print.command.printing.Choices;
-import org.drillwright.print.command.printing.Edge;
+import org.drillwright.print.command.printing.DuplexEdge;
 import org.drillwright.print.command.printing.InLanguage;
-import org.drillwright.print.command.printing.Paper;
+import org.drillwright.print.command.printing.OutputTarget;
+import org.drillwright.print.command.printing.PaperChoice;
+import org.drillwright.print.command.printing.PrintOptions;
 import org.drillwright.print.command.printing.SchoolFaces;
-import org.drillwright.print.command.printing.Target;
 import org.drillwright.print.command.printing.TestSheet;
-import org.drillwright.print.command.printing.chosen.Picking;
-import org.drillwright.print.command.printing.chosen.Picks;
+import org.drillwright.print.command.printing.chosen.ChosenDrills;
+import org.drillwright.print.command.printing.chosen.DrillChooser;
 import org.drillwright.print.command.record.Reprint;
 import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.command.write.WholeFile;
@@ -38,7 +38,7 @@ import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.PngPictures;
-import org.drillwright.report.Columns;
+import org.drillwright.report.DisplayWidth;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
@@ -69,13 +69,13 @@ public final class CardsCommand implements Callable<Integer> {
     boolean largePrint;
 
     @Option(names = "--sheet", paramLabel = "SIZE")
-    Optional<Paper> sheet = Optional.empty();
+    Optional<PaperChoice> sheet = Optional.empty();
 
     @Option(names = "--back", paramLabel = "BACK", defaultValue = "none")
     Back back = Back.NONE;
 
     @Option(names = "--duplex", paramLabel = "EDGE", defaultValue = "long")
-    Edge duplex = Edge.LONG;
+    DuplexEdge duplex = DuplexEdge.LONG;
 
     @Option(names = "--shift", paramLabel = "X,Y")
     Optional<Shift> shift = Optional.empty();
@@ -126,7 +126,7 @@ public final class CardsCommand implements Callable<Integer> {
                     PngPictures.MOST,
                     dots));
         });
-        Target target = target();
+        OutputTarget target = target();
         if (png.isEmpty()) {
             new WholeFile(target.path()).mustBeFree(Kind.PDF);
         }
@@ -145,8 +145,8 @@ public final class CardsCommand implements Callable<Integer> {
         return print(folder, printed, cards, target) ? Exit.DONE : Exit.MATERIAL;
     }
 
-    private boolean print(SchoolFolder folder, InLanguage printed, CardRun cards, Target target) {
-        Optional<Picks> picked = picks(folder).map(printed::picks);
+    private boolean print(SchoolFolder folder, InLanguage printed, CardRun cards, OutputTarget target) {
+        Optional<ChosenDrills> picked = picks(folder).map(printed::picks);
         if (picked.isEmpty()) {
             return false;
         }
@@ -173,13 +173,13 @@ public final class CardsCommand implements Callable<Integer> {
 
     /** A set that is a list doesn't grow by itself. */
     private void tellLeftOut(SchoolFolder folder) {
-        List<String> left = new Picking(folder).leftOut(sets);
+        List<String> left = new DrillChooser(folder).leftOut(sets);
         if (!left.isEmpty()) {
             run.out()
                     .println(run.said(Message.of(
                             CardsCommand.class,
                             "cards-command.note.in.no.set",
-                            Columns.shown(String.join(", ", left)))));
+                            DisplayWidth.shown(String.join(", ", left)))));
         }
     }
 
@@ -196,8 +196,8 @@ public final class CardsCommand implements Callable<Integer> {
         }
     }
 
-    private int printTestSheet(School settings, Family faces, Target target) {
-        SheetSize size = sheet.orElse(Paper.of(settings.sheet()))
+    private int printTestSheet(School settings, Family faces, OutputTarget target) {
+        SheetSize size = sheet.orElse(PaperChoice.of(settings.sheet()))
                 .sheet()
                 .orElseThrow(() -> new CannotRun(Message.of(CardsCommand.class, "cards-command.a.test.sheet.needs")));
         new WholeFile(target.path())
@@ -206,8 +206,8 @@ public final class CardsCommand implements Callable<Integer> {
         return Exit.DONE;
     }
 
-    private Choices choices(School settings) {
-        return new Choices(
+    private PrintOptions choices(School settings) {
+        return new PrintOptions(
                 format(settings),
                 paper(settings),
                 back,
@@ -223,14 +223,14 @@ public final class CardsCommand implements Callable<Integer> {
     }
 
     /** A sheet for the wall is its own page. */
-    private Paper paper(School settings) {
+    private PaperChoice paper(School settings) {
         CardSize size = card.orElse(settings.card());
-        return sheet.orElse(size.isForTheWall() ? Paper.CARD : Paper.of(settings.sheet()));
+        return sheet.orElse(size.isForTheWall() ? PaperChoice.CARD : PaperChoice.of(settings.sheet()));
     }
 
     /** Nothing if the class cannot be planned; why is shown. */
-    private Optional<Picks> picks(SchoolFolder folder) {
-        Picking picking = new Picking(folder);
+    private Optional<ChosenDrills> picks(SchoolFolder folder) {
+        DrillChooser picking = new DrillChooser(folder);
         if (lesson.isPresent()) {
             return ClassRun.of(run, folder)
                     .tonight(lesson.get())
@@ -245,10 +245,10 @@ public final class CardsCommand implements Callable<Integer> {
         return Optional.of(selection.whole() ? picking.whole() : picking.these(selection.entries()));
     }
 
-    private Target target() {
+    private OutputTarget target() {
         String usual = png.isPresent() ? "cards" : testSheet ? "test-sheet.pdf" : "cards.pdf";
         String shown = out.orElse(usual);
         Path path = Locations.file(run.here(), shown);
-        return new Target(path, shown, png.map(OptionalInt::of).orElseGet(OptionalInt::empty));
+        return new OutputTarget(path, shown, png.map(OptionalInt::of).orElseGet(OptionalInt::empty));
     }
 }

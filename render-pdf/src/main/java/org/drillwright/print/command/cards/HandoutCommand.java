@@ -18,10 +18,10 @@ import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.packet.PacketRun;
 import org.drillwright.print.command.packet.PhoneRun;
-import org.drillwright.print.command.printing.Choices;
-import org.drillwright.print.command.printing.Edge;
+import org.drillwright.print.command.printing.DuplexEdge;
 import org.drillwright.print.command.printing.InLanguage;
-import org.drillwright.print.command.printing.Paper;
+import org.drillwright.print.command.printing.PaperChoice;
+import org.drillwright.print.command.printing.PrintOptions;
 import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.impose.Laminate;
@@ -63,7 +63,7 @@ public final class HandoutCommand implements Callable<Integer> {
     Back back = Back.PICTURES;
 
     @Option(names = "--duplex", paramLabel = "EDGE", defaultValue = "long")
-    Edge duplex = Edge.LONG;
+    DuplexEdge duplex = DuplexEdge.LONG;
 
     @Option(names = "--shift", paramLabel = "X,Y")
     Optional<Shift> shift = Optional.empty();
@@ -128,9 +128,9 @@ public final class HandoutCommand implements Callable<Integer> {
 
     private boolean print(SchoolFolder folder, InLanguage printed, Path target, String shown) {
         SheetSize paper = sheet.orElse(folder.school().sheet());
-        Choices choices = new Choices(
+        PrintOptions choices = new PrintOptions(
                 format(folder.school()),
-                Paper.of(paper),
+                PaperChoice.of(paper),
                 back,
                 Optional.of(duplex.duplex()),
                 laminate,

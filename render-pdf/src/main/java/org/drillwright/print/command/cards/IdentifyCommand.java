@@ -10,8 +10,8 @@ import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
+import org.drillwright.print.command.record.CardLookup;
 import org.drillwright.print.command.record.PrintsFile;
-import org.drillwright.print.command.record.Told;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
@@ -41,7 +41,7 @@ public final class IdentifyCommand implements Callable<Integer> {
                 folder, run.out(), run, Message.of(IdentifyCommand.class, "identify-command.the.mark.was.not"))) {
             return Exit.MATERIAL;
         }
-        run.out().println(run.said(new Told(folder, new PrintsFile(folder.root()).read(run)).of(mark)));
+        run.out().println(run.said(new CardLookup(folder, new PrintsFile(folder.root()).read(run)).of(mark)));
         return Exit.DONE;
     }
 }

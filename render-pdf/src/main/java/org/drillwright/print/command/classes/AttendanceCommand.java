@@ -16,7 +16,7 @@ import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.People;
-import org.drillwright.print.command.planning.TeachingOrder;
+import org.drillwright.print.command.planning.TaughtDrills;
 import org.drillwright.register.History;
 import org.drillwright.report.plan.AttendanceText;
 import picocli.CommandLine.Command;
@@ -55,7 +55,7 @@ public final class AttendanceCommand implements Callable<Integer> {
         History history = opened.classes().history().before(today.plusDays(1));
         List<String> people = roster.people().stream().map(Person::name).toList();
         List<String> drills =
-                TeachingOrder.of(opened.folder()).stream().map(Drill::id).toList();
+                TaughtDrills.of(opened.folder()).stream().map(Drill::id).toList();
         Attendance attendance = Attendance.of(history, people);
         DrillDays worked = DrillDays.of(history);
         Knowledge knowledge = Knowledge.of(roster, history);

@@ -3,7 +3,7 @@ package org.drillwright.print.command.classes;
 import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.print.command.console.CannotRun;
-import org.drillwright.print.command.planning.Change;
+import org.drillwright.print.command.planning.Substitution;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.Mixin;
 
@@ -13,19 +13,19 @@ final class ChangeOptions {
     @Mixin
     StageOptions stages = new StageOptions();
 
-    List<Change> changes() {
+    List<Substitution> changes() {
         RoundByRound typed = stages.typed();
         typed.withoutRound().ifPresent(option -> {
             throw new CannotRun(Message.of(ChangeOptions.class, "round.before", option));
         });
-        List<Change> changes = new ArrayList<>();
+        List<Substitution> changes = new ArrayList<>();
         int last = 1;
         for (RoundByRound.Stage stage : typed.stages()) {
             if (stage.fromRound() < last) {
                 throw new CannotRun(Message.of(ChangeOptions.class, "round.from", last));
             }
             last = stage.fromRound();
-            changes.add(new Change(
+            changes.add(new Substitution(
                     last, stage.without().stream().map(RoundByRound.Gone::name).toList(), stage.with()));
         }
         return changes;

@@ -18,7 +18,7 @@ import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.People;
-import org.drillwright.print.command.planning.TeachingOrder;
+import org.drillwright.print.command.planning.TaughtDrills;
 import org.drillwright.register.Together;
 import org.drillwright.report.plan.PartnersText;
 import picocli.CommandLine.Command;
@@ -52,7 +52,7 @@ public final class PartnersCommand implements Callable<Integer> {
                 roster,
                 opened.folder().school().levels().stream().map(Level::name).toList(),
                 new SharedDrills(
-                        TeachingOrder.of(opened.folder()),
+                        TaughtDrills.of(opened.folder()),
                         Knowledge.of(roster, opened.classes().history())));
         List<Person> people = named.isEmpty() ? roster.people() : List.of(new People(roster).person(named));
         for (Person person : people) {

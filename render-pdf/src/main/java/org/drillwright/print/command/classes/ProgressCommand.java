@@ -14,7 +14,7 @@ import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.DataFile;
 import org.drillwright.print.command.planning.SheetFile;
-import org.drillwright.print.command.planning.TeachingOrder;
+import org.drillwright.print.command.planning.TaughtDrills;
 import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.sheet.HandWord;
 import org.drillwright.print.sheet.HandWords;
@@ -58,7 +58,7 @@ public final class ProgressCommand implements Callable<Integer> {
 
     private int told(ClassRun opened, Roster roster, Optional<SheetFile> file, Optional<DataFile> data) {
         Progress progress = Progress.of(
-                TeachingOrder.of(opened.folder()),
+                TaughtDrills.of(opened.folder()),
                 roster,
                 Knowledge.of(roster, opened.classes().history()));
         if (file.isPresent()) {

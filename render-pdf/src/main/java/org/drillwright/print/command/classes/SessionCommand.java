@@ -22,7 +22,7 @@ import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.People;
 import org.drillwright.print.command.planning.RecordAdding;
 import org.drillwright.print.command.planning.SheetFile;
-import org.drillwright.print.command.planning.TeachingOrder;
+import org.drillwright.print.command.planning.TaughtDrills;
 import org.drillwright.print.sheet.HandWord;
 import org.drillwright.print.sheet.HandWords;
 import org.drillwright.print.sheet.SessionSheet;
@@ -31,8 +31,8 @@ import org.drillwright.register.Entry;
 import org.drillwright.register.Event;
 import org.drillwright.register.RecordWriter;
 import org.drillwright.register.Together;
-import org.drillwright.school.ClassFiles;
 import org.drillwright.report.plan.SessionText;
+import org.drillwright.school.ClassFiles;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -108,7 +108,7 @@ public final class SessionCommand implements Callable<Integer> {
                 turned ? other : one,
                 turned ? one : other,
                 Duration.ofMinutes(minutes),
-                TeachingOrder.of(opened.folder()),
+                TaughtDrills.of(opened.folder()),
                 Knowledge.of(roster, opened.classes().history()),
                 timing);
         Map<String, Drill> drills = opened.classes().drills();

@@ -20,8 +20,8 @@ import org.drillwright.print.command.printing.chosen.Unprintable;
 import org.drillwright.report.JsonReport;
 import org.drillwright.report.Judged;
 import org.drillwright.report.LineReport;
+import org.drillwright.report.RunSummary;
 import org.drillwright.report.SarifReport;
-import org.drillwright.report.Tally;
 import org.drillwright.report.TextReport;
 import org.drillwright.school.JudgedCounts;
 import org.drillwright.school.RuleHelps;
@@ -83,12 +83,12 @@ public final class CheckCommand implements Callable<Integer> {
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), paths));
         BesideDrills beside = BesideDrills.among(paths, folder.root(), run);
         Selection selection = selection(folder, beside);
-        if (fix && new Fixes(run).make(selection, write)) {
+        if (fix && new FixRun(run).make(selection, write)) {
             folder = Schools.openFilled(run, folder.root());
             selection = selection(folder, beside);
         }
         List<Finding> findings = findings(folder, selection, beside);
-        Tally tally = Tally.of(selection.entries().size(), findings);
+        RunSummary tally = RunSummary.of(selection.entries().size(), findings);
         report(folder, findings, tally, selection);
         return tally.errors() > 0 || (strict && tally.warnings() > 0) ? Exit.MATERIAL : Exit.DONE;
     }
@@ -119,7 +119,7 @@ public final class CheckCommand implements Callable<Integer> {
         return findings;
     }
 
-    private void report(SchoolFolder folder, List<Finding> findings, Tally tally, Selection selection) {
+    private void report(SchoolFolder folder, List<Finding> findings, RunSummary tally, Selection selection) {
         Judged judged = JudgedCounts.of(selection.entries());
         switch (format) {
             case TEXT -> {
@@ -158,7 +158,7 @@ public final class CheckCommand implements Callable<Integer> {
                 run.language());
     }
 
-    private String verdict(Tally tally) {
+    private String verdict(RunSummary tally) {
         boolean onlyStrict = strict && tally.errors() == 0 && tally.warnings() > 0;
         return onlyStrict ? " " + run.said(Message.of(CheckCommand.class, "check-command.strict")) : "";
     }

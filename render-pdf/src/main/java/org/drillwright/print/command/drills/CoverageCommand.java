@@ -14,10 +14,10 @@ import org.drillwright.print.command.console.TextFormat;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
-import org.drillwright.print.command.printing.Count;
-import org.drillwright.print.command.printing.chosen.Picking;
-import org.drillwright.print.command.printing.chosen.Picks;
-import org.drillwright.report.Columns;
+import org.drillwright.print.command.printing.CountedNoun;
+import org.drillwright.print.command.printing.chosen.ChosenDrills;
+import org.drillwright.print.command.printing.chosen.DrillChooser;
+import org.drillwright.report.DisplayWidth;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
@@ -53,8 +53,8 @@ public final class CoverageCommand implements Callable<Integer> {
                 folder, run.out(), run, Message.of(CoverageCommand.class, "coverage-command.nothing.was.analysed"))) {
             return Exit.MATERIAL;
         }
-        Picking picking = new Picking(folder);
-        Picks picks = set.map(name -> picking.sets(List.of(name))).orElseGet(picking::whole);
+        DrillChooser picking = new DrillChooser(folder);
+        ChosenDrills picks = set.map(name -> picking.sets(List.of(name))).orElseGet(picking::whole);
         List<Subject> drills = picks.drills().stream()
                 .flatMap(pick -> pick.entry().subject().stream())
                 .toList();
@@ -63,7 +63,7 @@ public final class CoverageCommand implements Callable<Integer> {
             List<String> ids = drills.stream().map(drill -> drill.drill().id()).toList();
             run.data().print(SetWorkJson.of(work, set.orElse(""), ids, run.language()));
         } else {
-            Message count = Count.of(drills.size(), "drill");
+            Message count = CountedNoun.of(drills.size(), "drill");
             run.out()
                     .println(run.said(set.map(name ->
                                             Message.of(CoverageCommand.class, "coverage-command.the.set", name, count))
@@ -76,7 +76,7 @@ public final class CoverageCommand implements Callable<Integer> {
     }
 
     /** What is left out is said, for silence would be taken for a whole table. */
-    private int unread(Picks picks) {
+    private int unread(ChosenDrills picks) {
         List<String> unread = picks.drills().stream()
                 .filter(pick -> !pick.isReadable())
                 .map(pick -> pick.id())
@@ -88,7 +88,7 @@ public final class CoverageCommand implements Callable<Integer> {
                 .println(Message.of(
                         CoverageCommand.class,
                         "coverage-command.left.out.because.they",
-                        Columns.shown(String.join(
+                        DisplayWidth.shown(String.join(
                                 ", ",
                                 Stream.concat(unread.stream(), picks.absent().stream())
                                         .toList()))));

@@ -6,6 +6,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.drillwright.formatter.Formatter;
+import org.drillwright.formatter.Formatter.LeftAlone;
+import org.drillwright.formatter.Formatter.Outcome;
+import org.drillwright.formatter.Formatter.Tidied;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
@@ -13,18 +17,14 @@ import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.folder.Selection;
-import org.drillwright.print.command.printing.Count;
+import org.drillwright.print.command.printing.CountedNoun;
 import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.read.DrillReader;
-import org.drillwright.report.Columns;
 import org.drillwright.report.Difference;
+import org.drillwright.report.DisplayWidth;
 import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.SchoolFolder.Entry;
-import org.drillwright.formatter.Tidy;
-import org.drillwright.formatter.Tidy.LeftAlone;
-import org.drillwright.formatter.Tidy.Outcome;
-import org.drillwright.formatter.Tidy.Tidied;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -61,10 +61,10 @@ public final class TidyCommand implements Callable<Integer> {
                 folder, run.out(), run, Message.of(TidyCommand.class, "tidy-command.nothing.was.tidied"))) {
             return Exit.MATERIAL;
         }
-        return tidy(Selection.of(folder, run, paths).entries(), new Tidy(new DrillReader(folder.school())));
+        return tidy(Selection.of(folder, run, paths).entries(), new Formatter(new DrillReader(folder.school())));
     }
 
-    private int tidy(List<Entry> entries, Tidy tidy) {
+    private int tidy(List<Entry> entries, Formatter tidy) {
         int changed = 0;
         boolean unread = false;
         for (Entry entry : entries) {
@@ -78,7 +78,7 @@ public final class TidyCommand implements Callable<Integer> {
                         .println(run.said(Message.of(
                                 TidyCommand.class,
                                 "tidy-command.was.left.alone",
-                                Columns.shown(entry.name()),
+                                DisplayWidth.shown(entry.name()),
                                 left.why())));
                 unread |= entry.subject().isEmpty();
             }
@@ -90,18 +90,18 @@ public final class TidyCommand implements Callable<Integer> {
     private void change(Entry entry, byte[] before, Tidied tidied) {
         if (write) {
             new WholeFile(entry.file()).replace(before, tidied.text());
-            run.out().println(run.said(WholeFile.written(Columns.shown(entry.name()))));
+            run.out().println(run.said(WholeFile.written(DisplayWidth.shown(entry.name()))));
         } else if (check) {
             run.out()
-                    .println(run.said(
-                            Message.of(TidyCommand.class, "tidy-command.would.change", Columns.shown(entry.name()))));
+                    .println(run.said(Message.of(
+                            TidyCommand.class, "tidy-command.would.change", DisplayWidth.shown(entry.name()))));
         } else {
             run.data().print(Difference.unified(entry.name(), tidied.file().text(), tidied.text()));
         }
     }
 
     private Message sentence(int all, int changed) {
-        Message drills = Count.of(all, "drill");
+        Message drills = CountedNoun.of(all, "drill");
         if (changed == 0) {
             return Message.of(TidyCommand.class, "tidy-command.nothing.to.tidy", drills);
         }

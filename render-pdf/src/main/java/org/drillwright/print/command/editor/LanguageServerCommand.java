@@ -9,7 +9,7 @@ import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.editor.protocol.Session;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.folder.Tongue;
+import org.drillwright.print.command.folder.SpokenLanguage;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -39,7 +39,7 @@ public final class LanguageServerCommand implements Callable<Integer> {
 
     /** What the editor itself speaks stands in the place of the system's language. */
     private Locale language(Optional<Locale> editors) {
-        return editors.map(locale -> new Tongue(run.in(() -> locale), school).get())
+        return editors.map(locale -> new SpokenLanguage(run.in(() -> locale), school).get())
                 .orElseGet(run::language);
     }
 }

@@ -33,7 +33,7 @@ public final class WriteManual {
         Path scripts = Files.createDirectories(folder.resolve("completion"));
         Files.writeString(
                 scripts.resolve("drillwright"),
-                Completion.script(commands(Locale.ENGLISH).getCommandSpec()));
+                ShellCompletion.script(commands(Locale.ENGLISH).getCommandSpec()));
     }
 
     /** The program's own page first, then one for each command. */
@@ -45,6 +45,6 @@ public final class WriteManual {
     }
 
     static CommandLine commands(Locale language) {
-        return Program.commands(Rehearsal.silent(Path.of("")).in(() -> language));
+        return Program.commands(TrainingRun.silent(Path.of("")).in(() -> language));
     }
 }

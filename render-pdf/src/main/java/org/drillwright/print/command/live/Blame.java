@@ -36,16 +36,16 @@ final class Blame {
             Stream.of(ReadingRule.values()).map(ReadingRule::id).collect(Collectors.toUnmodifiableSet());
 
     private final SchoolFolder folder;
-    private final Map<String, Sheet> before;
+    private final Map<String, LiveDrill> before;
     private final Map<String, List<Finding>> moved = new LinkedHashMap<>();
 
-    private Blame(SchoolFolder folder, Map<String, Sheet> before) {
+    private Blame(SchoolFolder folder, Map<String, LiveDrill> before) {
         this.folder = folder;
         this.before = before;
     }
 
     /** @param before the sheets of the last reading, by their names */
-    static Blame of(SchoolFolder folder, Map<String, Sheet> before) {
+    static Blame of(SchoolFolder folder, Map<String, LiveDrill> before) {
         Blame blame = new Blame(folder, before);
         if (folder.isUnjudged() || folder.settings().isPresent()) {
             blame.look();

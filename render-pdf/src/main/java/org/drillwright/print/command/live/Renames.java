@@ -11,24 +11,25 @@ import org.drillwright.check.Subject;
 /** Finds the files that have another name than before: what they say is the same, or at least their title. */
 final class Renames {
 
-    private final List<Sheet> fresh = new ArrayList<>();
+    private final List<LiveDrill> fresh = new ArrayList<>();
 
-    private Renames(List<Sheet> fresh) {
+    private Renames(List<LiveDrill> fresh) {
         this.fresh.addAll(fresh);
     }
 
     /** @return new names by old ones */
-    static Map<String, String> between(Map<String, Sheet> before, Map<String, Sheet> after) {
-        List<Sheet> fresh = after.values().stream()
+    static Map<String, String> between(Map<String, LiveDrill> before, Map<String, LiveDrill> after) {
+        List<LiveDrill> fresh = after.values().stream()
                 .filter(sheet -> !before.containsKey(sheet.name()))
                 .toList();
-        List<Sheet> gone = before.values().stream()
+        List<LiveDrill> gone = before.values().stream()
                 .filter(sheet -> !after.containsKey(sheet.name()))
                 .toList();
         Renames renames = new Renames(fresh);
         Map<String, String> found = new LinkedHashMap<>();
-        for (Function<Sheet, String> likeness : List.<Function<Sheet, String>>of(Sheet::text, Renames::title)) {
-            for (Sheet sheet : gone) {
+        for (Function<LiveDrill, String> likeness :
+                List.<Function<LiveDrill, String>>of(LiveDrill::text, Renames::title)) {
+            for (LiveDrill sheet : gone) {
                 if (!found.containsKey(sheet.name())) {
                     renames.take(sheet, likeness).ifPresent(other -> found.put(sheet.name(), other.name()));
                 }
@@ -37,24 +38,24 @@ final class Renames {
         return found;
     }
 
-    private static String title(Sheet sheet) {
+    private static String title(LiveDrill sheet) {
         return sheet.subject().map(Subject::drill).map(drill -> drill.title()).orElse("");
     }
 
     /** Of several, the one with the same name in another folder; otherwise nobody knows. */
-    private Optional<Sheet> take(Sheet gone, Function<Sheet, String> likeness) {
+    private Optional<LiveDrill> take(LiveDrill gone, Function<LiveDrill, String> likeness) {
         String wanted = likeness.apply(gone);
-        List<Sheet> alike = fresh.stream()
+        List<LiveDrill> alike = fresh.stream()
                 .filter(sheet -> !wanted.isEmpty() && likeness.apply(sheet).equals(wanted))
                 .toList();
-        Optional<Sheet> one = alike.size() == 1
+        Optional<LiveDrill> one = alike.size() == 1
                 ? Optional.of(alike.get(0))
                 : alike.stream().filter(sheet -> file(sheet).equals(file(gone))).findFirst();
         one.ifPresent(fresh::remove);
         return one;
     }
 
-    private static String file(Sheet sheet) {
+    private static String file(LiveDrill sheet) {
         return sheet.name().substring(sheet.name().lastIndexOf('/') + 1);
     }
 }

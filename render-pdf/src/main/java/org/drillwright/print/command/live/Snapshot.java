@@ -8,10 +8,10 @@ import java.util.Optional;
 import org.drillwright.model.School;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.printing.SchoolFaces;
-import org.drillwright.print.command.printing.chosen.Pick;
-import org.drillwright.print.command.printing.chosen.Picking;
+import org.drillwright.print.command.printing.chosen.ChosenDrill;
+import org.drillwright.print.command.printing.chosen.DrillChooser;
 import org.drillwright.print.pdf.Family;
-import org.drillwright.report.Tally;
+import org.drillwright.report.RunSummary;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.source.Finding;
 import org.drillwright.wording.Message;
@@ -22,7 +22,7 @@ public final class Snapshot {
     private final int version;
     private final SchoolFolder folder;
     private final Family faces;
-    private final Map<String, Sheet> sheets;
+    private final Map<String, LiveDrill> sheets;
     private final Map<String, String> renamed;
     private final List<Finding> settings;
     private final Optional<Message> trouble;
@@ -31,7 +31,7 @@ public final class Snapshot {
             int version,
             SchoolFolder folder,
             Family faces,
-            Map<String, Sheet> sheets,
+            Map<String, LiveDrill> sheets,
             Map<String, String> renamed,
             List<Finding> settings,
             Optional<Message> trouble) {
@@ -55,14 +55,14 @@ public final class Snapshot {
         } catch (CannotRun unusable) {
             trouble = Optional.of(unusable.message());
         }
-        Map<String, Sheet> sheets = new LinkedHashMap<>();
-        Map<String, Sheet> old = before.map(all -> all.sheets).orElse(Map.of());
-        Map<String, Pick> picks = picks(folder);
+        Map<String, LiveDrill> sheets = new LinkedHashMap<>();
+        Map<String, LiveDrill> old = before.map(all -> all.sheets).orElse(Map.of());
+        Map<String, ChosenDrill> picks = picks(folder);
         Blame blame = Blame.of(folder, old);
         for (SchoolFolder.Entry entry : folder.entries()) {
-            Pick pick = picks.getOrDefault(entry.name(), Pick.alone(entry));
-            Optional<Sheet> last = Optional.ofNullable(old.get(entry.name()));
-            sheets.put(entry.name(), Sheet.of(pick, blame, last, version, folder.school(), faces));
+            ChosenDrill pick = picks.getOrDefault(entry.name(), ChosenDrill.alone(entry));
+            Optional<LiveDrill> last = Optional.ofNullable(old.get(entry.name()));
+            sheets.put(entry.name(), LiveDrill.of(pick, blame, last, version, folder.school(), faces));
         }
         Map<String, String> renamed = before.map(all -> all.renamed(sheets)).orElse(Map.of());
         List<Finding> settings = new ArrayList<>(folder.folderFindings());
@@ -71,7 +71,7 @@ public final class Snapshot {
     }
 
     /** The renames so far and those now, each to the name that is there. */
-    private Map<String, String> renamed(Map<String, Sheet> later) {
+    private Map<String, String> renamed(Map<String, LiveDrill> later) {
         Map<String, String> now = Renames.between(sheets, later);
         Map<String, String> all = new LinkedHashMap<>(now);
         renamed.forEach((from, to) -> all.put(from, now.getOrDefault(to, to)));
@@ -79,9 +79,9 @@ public final class Snapshot {
         return all;
     }
 
-    private static Map<String, Pick> picks(SchoolFolder folder) {
-        Map<String, Pick> picks = new LinkedHashMap<>();
-        new Picking(folder)
+    private static Map<String, ChosenDrill> picks(SchoolFolder folder) {
+        Map<String, ChosenDrill> picks = new LinkedHashMap<>();
+        new DrillChooser(folder)
                 .whole()
                 .drills()
                 .forEach(pick -> picks.put(pick.entry().name(), pick));
@@ -126,11 +126,11 @@ public final class Snapshot {
     }
 
     /** In the order of their names. */
-    public List<Sheet> sheets() {
+    public List<LiveDrill> sheets() {
         return List.copyOf(sheets.values());
     }
 
-    public Optional<Sheet> sheet(String name) {
+    public Optional<LiveDrill> sheet(String name) {
         return Optional.ofNullable(sheets.get(name));
     }
 
@@ -149,32 +149,32 @@ public final class Snapshot {
         return folder.isUnjudged();
     }
 
-    public Tally tally() {
+    public RunSummary tally() {
         List<Finding> all = new ArrayList<>(settings);
         sheets.values().forEach(sheet -> all.addAll(sheet.judged()));
-        return Tally.of(sheets.size(), all);
+        return RunSummary.of(sheets.size(), all);
     }
 
     /** What is different in a later one. */
-    Change to(Snapshot later) {
+    SchoolUpdate to(Snapshot later) {
         List<String> changed = later.sheets.values().stream()
                 .filter(sheet -> !sheet.isAsOn(sheets.get(sheet.name())))
-                .map(Sheet::name)
+                .map(LiveDrill::name)
                 .toList();
         List<String> saved = later.sheets.values().stream()
                 .filter(sheet -> !sheet.saysWhat(sheets.get(sheet.name())))
-                .map(Sheet::name)
+                .map(LiveDrill::name)
                 .toList();
         Map<String, String> other = Renames.between(sheets, later.sheets);
         List<String> gone = sheets.keySet().stream()
                 .filter(name -> !later.sheets.containsKey(name) && !other.containsKey(name))
                 .toList();
-        return new Change(later.version, saved, changed, gone, other);
+        return new SchoolUpdate(later.version, saved, changed, gone, other);
     }
 
     /** Whether nothing that is shown is different in a later one. */
     boolean says(Snapshot later) {
-        Change change = to(later);
+        SchoolUpdate change = to(later);
         return change.changed().isEmpty()
                 && change.gone().isEmpty()
                 && change.renamed().isEmpty()

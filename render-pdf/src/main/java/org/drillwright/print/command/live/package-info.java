@@ -1,4 +1,4 @@
-/** What lies before the author: the school as it was last read, and what each reading changed. */
+/** The school as it was last read, and what each reading changed. */
 @NullMarked
 package org.drillwright.print.command.live;
 

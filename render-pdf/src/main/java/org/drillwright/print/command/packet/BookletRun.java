@@ -10,20 +10,20 @@ import org.drillwright.explain.SetWork;
 import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.booklet.Booklet;
-import org.drillwright.print.booklet.Entry;
+import org.drillwright.print.booklet.BookletEntry;
 import org.drillwright.print.booklet.PageGrid;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.printing.InLanguage;
-import org.drillwright.print.command.printing.Paper;
+import org.drillwright.print.command.printing.PaperChoice;
 import org.drillwright.print.command.printing.SchoolFaces;
+import org.drillwright.print.command.printing.chosen.ChosenDrill;
+import org.drillwright.print.command.printing.chosen.ChosenDrills;
+import org.drillwright.print.command.printing.chosen.DrillChooser;
 import org.drillwright.print.command.printing.chosen.Glyphs;
-import org.drillwright.print.command.printing.chosen.Pick;
-import org.drillwright.print.command.printing.chosen.Picking;
-import org.drillwright.print.command.printing.chosen.Picks;
-import org.drillwright.print.command.printing.chosen.Refusal;
+import org.drillwright.print.command.printing.chosen.PrintRefusal;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.impose.Gathering;
-import org.drillwright.print.layout.Problem;
+import org.drillwright.print.layout.CardProblem;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.pdf.Chapter;
@@ -65,19 +65,19 @@ public final class BookletRun {
         School school = language.school();
         Labels labels = Labels.in(school.language());
         Family faces = SchoolFaces.of(folder);
-        Picks picks = language.picks(new Picking(folder).whole());
-        Refusal refusal = new Refusal(run, draft);
+        ChosenDrills picks = language.picks(new DrillChooser(folder).whole());
+        PrintRefusal refusal = new PrintRefusal(run, draft);
         refusal.weigh(picks);
-        List<Pick> printable = new Glyphs(faces).printable(picks, school, refusal);
+        List<ChosenDrill> printable = new Glyphs(faces).printable(picks, school, refusal);
         if (refusal.stops(printable.size())) {
             return refusal.close();
         }
         PageGrid grid = binding == Binding.LARGE ? PageGrid.whole(sheet) : PageGrid.half(sheet);
         Booklet all = book(picks.title(), printable, labels);
         List<String> tooLong = all.tooLong(grid, labels, faces);
-        tooLong.forEach(id -> refusal.weigh(
-                List.of(new Problem(Problem.Kind.NOT_PRINTED, id, "", Message.of(BookletRun.class, "part.too.long")))));
-        List<Pick> whole =
+        tooLong.forEach(id -> refusal.weigh(List.of(
+                new CardProblem(CardProblem.Kind.NOT_PRINTED, id, "", Message.of(BookletRun.class, "part.too.long")))));
+        List<ChosenDrill> whole =
                 printable.stream().filter(pick -> !tooLong.contains(pick.id())).toList();
         if (refusal.stops(whole.size())) {
             return refusal.close();
@@ -85,16 +85,16 @@ public final class BookletRun {
         Booklet book = tooLong.isEmpty() ? all : book(picks.title(), whole, labels);
         List<Frame> pages = book.pages(grid, labels, faces);
         DocumentInfo info = new DocumentInfo(picks.title(), school.language().locale());
-        write(book, pages, new Whole(target, shown, info, faces));
+        write(book, pages, new PacketDocument(target, shown, info, faces));
         language.tell();
         return refusal.close();
     }
 
-    private void write(Booklet book, List<Frame> pages, Whole document) {
+    private void write(Booklet book, List<Frame> pages, PacketDocument document) {
         Message drills =
                 Message.counted(BookletRun.class, "drills", book.entries().size());
         Message count = Message.counted(BookletRun.class, "pages", pages.size());
-        Message paper = Paper.of(sheet).title();
+        Message paper = PaperChoice.of(sheet).title();
         if (binding != Binding.FOLDED) {
             document.write(pages, new Contents(chapters(book), false));
             run.out()
@@ -131,7 +131,7 @@ public final class BookletRun {
                                         gathering.sheets())));
     }
 
-    private Booklet book(String title, List<Pick> picks, Labels labels) {
+    private Booklet book(String title, List<ChosenDrill> picks, Labels labels) {
         School school = language.school();
         List<Subject> drills =
                 picks.stream().flatMap(pick -> pick.entry().subject().stream()).toList();
@@ -141,9 +141,9 @@ public final class BookletRun {
             work.put(name, SetWork.of(some, school));
             sizes.put(name, some.size());
         });
-        List<Entry> entries = picks.stream()
-                .flatMap(pick ->
-                        pick.entry().subject().stream().map(drill -> new Entry(pick.card(drill, school, labels))))
+        List<BookletEntry> entries = picks.stream()
+                .flatMap(pick -> pick.entry().subject().stream()
+                        .map(drill -> new BookletEntry(pick.card(drill, school, labels))))
                 .toList();
         return new Booklet(title, entries, work, sizes, Indexing.of(drills, school));
     }
@@ -160,7 +160,7 @@ public final class BookletRun {
     /** Sets that a page is wide enough for, and all drills. */
     private Map<String, List<Subject>> sets(Labels labels, List<Subject> drills) {
         Map<String, List<Subject>> sets = new LinkedHashMap<>();
-        List<String> names = new Picking(folder).names();
+        List<String> names = new DrillChooser(folder).names();
         for (String name : names.subList(0, Math.min(MOST_SETS, names.size()))) {
             folder.school().set(name).ifPresent(set -> {
                 List<String> ids = folder.idsOf(set);

@@ -7,11 +7,11 @@ import org.drillwright.mark.PrintMark;
 import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.CannotRun;
-import org.drillwright.print.command.printing.Choices;
 import org.drillwright.print.command.printing.LaidCard;
-import org.drillwright.print.command.printing.Paper;
+import org.drillwright.print.command.printing.PaperChoice;
+import org.drillwright.print.command.printing.PrintOptions;
 import org.drillwright.print.command.printing.Product;
-import org.drillwright.print.command.printing.chosen.Picks;
+import org.drillwright.print.command.printing.chosen.ChosenDrills;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.handout.Cover;
 import org.drillwright.print.handout.Listed;
@@ -33,15 +33,21 @@ final class Handout implements Product {
 
     private final School school;
     private final String title;
-    private final Picks picks;
-    private final Choices choices;
+    private final ChosenDrills picks;
+    private final PrintOptions choices;
     private final SheetSize size;
-    private final Whole document;
+    private final PacketDocument document;
     private final Labels labels;
     private final List<LaidCard> cards = new ArrayList<>();
     private int pages;
 
-    Handout(School school, String title, Picks picks, Choices choices, SheetSize size, Whole document) {
+    Handout(
+            School school,
+            String title,
+            ChosenDrills picks,
+            PrintOptions choices,
+            SheetSize size,
+            PacketDocument document) {
         this.school = school;
         this.title = title;
         this.picks = picks;
@@ -103,6 +109,6 @@ final class Handout implements Product {
                 Message.counted(
                         Handout.class, "cards", cards.size(), choices.size().word()),
                 Message.counted(
-                        Handout.class, "sheets", pages / 2, Paper.of(size).title()));
+                        Handout.class, "sheets", pages / 2, PaperChoice.of(size).title()));
     }
 }

@@ -17,9 +17,9 @@ import org.drillwright.model.Side;
 import org.drillwright.model.Turn;
 import org.drillwright.print.booklet.Index;
 import org.drillwright.reading.Glossary;
-import org.drillwright.reading.Term;
+import org.drillwright.reading.GlossaryTerm;
+import org.drillwright.reading.GlossaryTerms;
 import org.drillwright.reading.TermKind;
-import org.drillwright.reading.Terms;
 
 /** Gathers the terms that drills say in their counts, each in the way in which it prints it. */
 final class Indexing {
@@ -33,7 +33,7 @@ final class Indexing {
     static Index of(List<Subject> drills, School school) {
         Map<String, Set<String>> fundamentals = new TreeMap<>();
         Map<String, Set<String>> printed = new TreeMap<>();
-        Map<Term, List<Subject>> terms = new LinkedHashMap<>();
+        Map<GlossaryTerm, List<Subject>> terms = new LinkedHashMap<>();
         for (Subject drill : drills) {
             drill.drill().worksOn().forEach(word -> put(fundamentals, word, drill));
             terms(drill).stream()
@@ -56,9 +56,9 @@ final class Indexing {
         words.computeIfAbsent(word, first -> new TreeSet<>()).add(drill.drill().id());
     }
 
-    private static Set<Term> terms(Subject drill) {
+    private static Set<GlossaryTerm> terms(Subject drill) {
         return turns(drill)
-                .flatMap(turn -> Terms.of(drill.reader().read(turn.read())).stream())
+                .flatMap(turn -> GlossaryTerms.of(drill.reader().read(turn.read())).stream())
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
@@ -72,7 +72,7 @@ final class Indexing {
     }
 
     /** How a term is said, in the school's language first. */
-    private static List<String> ways(Term term, Glossary glossary, Language language) {
+    private static List<String> ways(GlossaryTerm term, Glossary glossary, Language language) {
         return glossary.item(term).stream()
                 .flatMap(item -> Stream.concat(
                         item.in(language.word()).stream(),

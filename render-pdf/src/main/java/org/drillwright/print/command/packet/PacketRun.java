@@ -5,11 +5,11 @@ import java.util.List;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.printing.CardRun;
-import org.drillwright.print.command.printing.Choices;
 import org.drillwright.print.command.printing.InLanguage;
+import org.drillwright.print.command.printing.PrintOptions;
 import org.drillwright.print.command.printing.SchoolFaces;
-import org.drillwright.print.command.printing.chosen.Picking;
-import org.drillwright.print.command.printing.chosen.Picks;
+import org.drillwright.print.command.printing.chosen.ChosenDrills;
+import org.drillwright.print.command.printing.chosen.DrillChooser;
 import org.drillwright.print.pdf.DocumentInfo;
 import org.drillwright.school.SchoolFolder;
 
@@ -19,10 +19,10 @@ public final class PacketRun {
     private final Invocation run;
     private final SchoolFolder folder;
     private final InLanguage language;
-    private final Choices choices;
+    private final PrintOptions choices;
     private final SheetSize sheet;
 
-    public PacketRun(Invocation run, SchoolFolder folder, InLanguage language, Choices choices, SheetSize sheet) {
+    public PacketRun(Invocation run, SchoolFolder folder, InLanguage language, PrintOptions choices, SheetSize sheet) {
         this.language = language;
         this.run = run;
         this.folder = folder;
@@ -32,10 +32,10 @@ public final class PacketRun {
 
     /** A set for an assistant; whether all of it was printed. */
     public boolean handout(String set, Path target, String shown) {
-        Picks picks = language.picks(new Picking(folder).sets(List.of(set)));
+        ChosenDrills picks = language.picks(new DrillChooser(folder).sets(List.of(set)));
         DocumentInfo info =
                 new DocumentInfo(picks.title(), language.school().language().locale());
-        Whole document = new Whole(target, shown, info, SchoolFaces.of(folder));
+        PacketDocument document = new PacketDocument(target, shown, info, SchoolFaces.of(folder));
         boolean whole = new CardRun(run, language.school(), choices, document.faces())
                 .print(
                         picks,

@@ -7,10 +7,10 @@ import org.drillwright.model.School;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.print.command.printing.SchoolFaces;
-import org.drillwright.print.command.printing.chosen.Pick;
-import org.drillwright.print.command.printing.chosen.Picking;
-import org.drillwright.print.command.printing.chosen.Picks;
-import org.drillwright.print.command.printing.chosen.Refusal;
+import org.drillwright.print.command.printing.chosen.ChosenDrill;
+import org.drillwright.print.command.printing.chosen.ChosenDrills;
+import org.drillwright.print.command.printing.chosen.DrillChooser;
+import org.drillwright.print.command.printing.chosen.PrintRefusal;
 import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.layout.words.Labels;
@@ -39,8 +39,8 @@ public final class PhoneRun {
 
     /** Whether all of the set was written. */
     public boolean write(String set, Path target, String shown) {
-        Picks picks = language.picks(new Picking(folder).sets(List.of(set)));
-        Refusal refusal = new Refusal(run, draft);
+        ChosenDrills picks = language.picks(new DrillChooser(folder).sets(List.of(set)));
+        PrintRefusal refusal = new PrintRefusal(run, draft);
         refusal.weigh(picks);
         List<PhoneDrill> drills = drills(picks);
         if (refusal.stops(drills.size())) {
@@ -59,11 +59,11 @@ public final class PhoneRun {
     }
 
     /** Characters that the school's font lacks are no hindrance: a phone has fonts of its own. */
-    private List<PhoneDrill> drills(Picks picks) {
+    private List<PhoneDrill> drills(ChosenDrills picks) {
         School school = language.school();
         Labels labels = Labels.in(school.language());
         List<PhoneDrill> drills = new ArrayList<>();
-        for (Pick pick : picks.drills()) {
+        for (ChosenDrill pick : picks.drills()) {
             pick.entry()
                     .subject()
                     .map(drill -> pick.card(drill, school, labels))

@@ -4,17 +4,17 @@ import java.util.List;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Node;
-import org.drillwright.print.text.Coverage;
+import org.drillwright.print.text.GlyphCoverage;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.wording.Message;
 
 /** Looks for characters that the typeface lacks: a name must not lose letters in print. */
 final class Printable {
 
-    private final Coverage coverage;
+    private final GlyphCoverage coverage;
 
     private Printable(Typefaces faces) {
-        this.coverage = new Coverage(faces);
+        this.coverage = new GlyphCoverage(faces);
     }
 
     static void check(List<Frame> pages, Typefaces faces) {

@@ -3,7 +3,7 @@ package org.drillwright.print.command.planning;
 import java.util.Optional;
 import org.drillwright.plan.kept.Kept;
 import org.drillwright.plan.kept.KeptPlan;
-import org.drillwright.plan.kept.Standing;
+import org.drillwright.plan.kept.PrintedState;
 import org.drillwright.plan.pair.Pairing;
 import org.drillwright.plan.pair.PairingPlan;
 
@@ -15,7 +15,7 @@ import org.drillwright.plan.pair.PairingPlan;
  * @param printed the plan that hangs, if this is it
  */
 public record Shown(
-        PairingPlan plan, Optional<Pairing> pairing, KeptPlan said, Optional<Kept> printed, Standing standing) {
+        PairingPlan plan, Optional<Pairing> pairing, KeptPlan said, Optional<Kept> printed, PrintedState standing) {
 
     /** The mark that stands on what is printed of it; empty if it was not kept. */
     public String mark() {

@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.drillwright.mark.PlanMark;
 import org.drillwright.plan.kept.Kept;
 import org.drillwright.plan.kept.KeptPlan;
-import org.drillwright.plan.kept.Standing;
+import org.drillwright.plan.kept.PrintedState;
 import org.drillwright.plan.pair.Pairing;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.PairingRequest;
@@ -52,7 +52,7 @@ public final class Wall {
     }
 
     /** The plan after some changes; without any the one that hangs, or a first one. */
-    public Shown shown(List<Change> changes) {
+    public Shown shown(List<Substitution> changes) {
         if (changes.isEmpty()) {
             return start.map(this::again).orElseGet(() -> shown(fresh()));
         }
@@ -87,7 +87,7 @@ public final class Wall {
                 kept.plan().helpers());
     }
 
-    private Shown changed(Kept kept, List<Change> changes) {
+    private Shown changed(Kept kept, List<Substitution> changes) {
         int first = changes.get(0).fromRound();
         Optional<Kept> from = Optional.of(kept);
         while (from.isPresent() && from.get().plan().worked() >= first) {
@@ -136,9 +136,9 @@ public final class Wall {
         return drills;
     }
 
-    private Found after(Found found, List<Change> changes) {
+    private Found after(Found found, List<Substitution> changes) {
         Found last = found;
-        for (Change change : changes) {
+        for (Substitution change : changes) {
             List<Round> rounds = last.rounds();
             if (change.fromRound() > rounds.size() + 1) {
                 throw noSuchRound(change.fromRound(), rounds.size());
@@ -152,7 +152,7 @@ public final class Wall {
         return new CannotRun(Message.of(Wall.class, "no.round", round, rounds));
     }
 
-    private PairingRequest changed(PairingRequest request, Change change, List<Round> played) {
+    private PairingRequest changed(PairingRequest request, Substitution change, List<Round> played) {
         People people = new People(tonight.roster());
         List<String> without = change.without().stream().map(people::name).toList();
         List<String> with =
@@ -185,7 +185,7 @@ public final class Wall {
                 .flatMap(kept -> new SincePrinted(tonight, kept).changes().stream())
                 .toList();
         return new Shown(
-                plan, pairing, said, hangs, new Standing(hangs.map(Kept::mark), head.map(Kept::mark), remarks));
+                plan, pairing, said, hangs, new PrintedState(hangs.map(Kept::mark), head.map(Kept::mark), remarks));
     }
 
     private static KeptPlan said(Tonight tonight, PairingPlan plan, Optional<PlanMark> after, List<String> helpers) {

@@ -5,11 +5,11 @@ import java.util.function.Supplier;
 import org.drillwright.model.School;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.ProgressLine;
+import org.drillwright.print.command.printing.chosen.ChosenDrill;
+import org.drillwright.print.command.printing.chosen.ChosenDrills;
 import org.drillwright.print.command.printing.chosen.Glyphs;
-import org.drillwright.print.command.printing.chosen.Pick;
-import org.drillwright.print.command.printing.chosen.Picks;
-import org.drillwright.print.command.printing.chosen.Refusal;
-import org.drillwright.print.layout.Problem;
+import org.drillwright.print.command.printing.chosen.PrintRefusal;
+import org.drillwright.print.layout.CardProblem;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.wording.Message;
@@ -21,10 +21,10 @@ public final class CardRun {
 
     private final Invocation run;
     private final School school;
-    private final Choices choices;
+    private final PrintOptions choices;
     private final Family faces;
 
-    public CardRun(Invocation run, School school, Choices choices, Family faces) {
+    public CardRun(Invocation run, School school, PrintOptions choices, Family faces) {
         this.run = run;
         this.school = school;
         this.choices = choices;
@@ -32,15 +32,15 @@ public final class CardRun {
     }
 
     /** Prints what was picked to where it was asked for; whether all of it was printed. */
-    public boolean print(Picks picks, Target target) {
+    public boolean print(ChosenDrills picks, OutputTarget target) {
         return print(picks, () -> target.product(choices, school, picks.title(), faces));
     }
 
     /** Prints what was picked into what is asked for once it is known that something can be printed. */
-    public boolean print(Picks picks, Supplier<Product> made) {
-        Refusal refusal = new Refusal(run, choices.draft());
+    public boolean print(ChosenDrills picks, Supplier<Product> made) {
+        PrintRefusal refusal = new PrintRefusal(run, choices.draft());
         refusal.weigh(picks);
-        List<Pick> printable = new Glyphs(faces).printable(picks, school, refusal);
+        List<ChosenDrill> printable = new Glyphs(faces).printable(picks, school, refusal);
         if (refusal.stops(printable.size())) {
             return refusal.close();
         }
@@ -62,12 +62,12 @@ public final class CardRun {
     }
 
     /** How many cards were laid. A drill is played and laid when its turn comes, and let go with its pictures. */
-    private int lay(List<Pick> picks, Cards cards, Product product) {
+    private int lay(List<ChosenDrill> picks, Cards cards, Product product) {
         ProgressLine progress = new ProgressLine(run, Message.of(CardRun.class, "card-run.laying.out"));
         Labels labels = Labels.in(school.language());
         int laid = 0;
         for (int at = 0; at < picks.size(); at++) {
-            Pick pick = picks.get(at);
+            ChosenDrill pick = picks.get(at);
             List<LaidCard> drill = pick.entry().subject().stream()
                     .flatMap(subject -> cards.lay(pick.card(subject, school, labels)).stream())
                     .toList();
@@ -78,13 +78,13 @@ public final class CardRun {
         return laid;
     }
 
-    private void remark(List<Problem> problems) {
+    private void remark(List<CardProblem> problems) {
         problems.stream()
-                .filter(problem -> problem.kind() == Problem.Kind.PRINTED)
+                .filter(problem -> problem.kind() == CardProblem.Kind.PRINTED)
                 .forEach(problem -> run.out()
                         .println(run.said(Message.of(
                                 CardRun.class,
                                 "note",
-                                Message.of(Refusal.class, "of.drill", problem.drill(), problem.sentence())))));
+                                Message.of(PrintRefusal.class, "of.drill", problem.drill(), problem.sentence())))));
     }
 }

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.drillwright.print.impose.Leaf;
 import org.drillwright.print.layout.CardLayout;
+import org.drillwright.print.layout.CardProblem;
 import org.drillwright.print.layout.CardSides;
 import org.drillwright.print.layout.Laid;
-import org.drillwright.print.layout.Problem;
 import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.text.Typefaces;
@@ -15,12 +15,12 @@ import org.drillwright.print.text.Typefaces;
 /** Lays drill after drill as cards, and keeps what there is to say about them. */
 final class Cards {
 
-    private final Choices choices;
+    private final PrintOptions choices;
     private final Labels labels;
     private final Typefaces faces;
-    private final List<Problem> problems = new ArrayList<>();
+    private final List<CardProblem> problems = new ArrayList<>();
 
-    Cards(Choices choices, Labels labels, Typefaces faces) {
+    Cards(PrintOptions choices, Labels labels, Typefaces faces) {
         this.choices = choices;
         this.labels = labels;
         this.faces = faces;
@@ -42,7 +42,7 @@ final class Cards {
     }
 
     /** What there is to say about the cards laid so far. */
-    List<Problem> problems() {
+    List<CardProblem> problems() {
         return List.copyOf(problems);
     }
 }

@@ -25,7 +25,7 @@ import org.drillwright.wording.Message;
 /** Cards as a document with bookmarks by set; a large number as volumes, written one after another. */
 final class Documents implements Product {
 
-    private final Choices choices;
+    private final PrintOptions choices;
     private final DocumentInfo info;
     private final Labels labels;
     private final Family faces;
@@ -37,12 +37,12 @@ final class Documents implements Product {
     private int sheets;
     private boolean backs;
 
-    Documents(Choices choices, School school, String title, Family faces, Path target, String shown) {
+    Documents(PrintOptions choices, School school, String title, Family faces, Path target, String shown) {
         this(choices, school, title, faces, target, shown, Volumes.CARDS);
     }
 
     /** @param most how many cards a volume holds; the cards of a drill are never parted, a drill of more stands alone */
-    Documents(Choices choices, School school, String title, Family faces, Path target, String shown, int most) {
+    Documents(PrintOptions choices, School school, String title, Family faces, Path target, String shown, int most) {
         this.most = most;
         this.choices = choices;
         this.info = new DocumentInfo(title, school.language().locale());
@@ -114,14 +114,14 @@ final class Documents implements Product {
                 Documents.class,
                 "documents.size",
                 name(),
-                Count.of(cards, "card"),
+                CountedNoun.of(cards, "card"),
                 choices.size().word());
-        Message on = choices.paper() == Paper.CARD
+        Message on = choices.paper() == PaperChoice.CARD
                 ? Message.of(Documents.class, "documents.one.to.a.page")
                 : Message.of(
                         Documents.class,
                         "documents.on.sheets",
-                        Count.of(sheets, "sheet"),
+                        CountedNoun.of(sheets, "sheet"),
                         choices.paper().title());
         return Message.of(Documents.class, backs ? "documents.both.sides" : "documents.one.side", made, on);
     }
@@ -133,6 +133,6 @@ final class Documents implements Product {
                         Documents.class,
                         "documents.volumes",
                         Volumes.file(shown, 1, parts.count()),
-                        Count.of(parts.count() - 1, "volume"));
+                        CountedNoun.of(parts.count() - 1, "volume"));
     }
 }

@@ -17,15 +17,15 @@ import org.drillwright.model.School;
 import org.drillwright.model.Translations;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
-import org.drillwright.print.command.printing.chosen.Pick;
-import org.drillwright.print.command.printing.chosen.Picking;
-import org.drillwright.print.command.printing.chosen.Picks;
+import org.drillwright.print.command.printing.chosen.ChosenDrill;
+import org.drillwright.print.command.printing.chosen.ChosenDrills;
+import org.drillwright.print.command.printing.chosen.DrillChooser;
 import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.read.ReadTranslations;
 import org.drillwright.read.Reading;
 import org.drillwright.read.TranslationsReader;
 import org.drillwright.read.TranslationsText;
-import org.drillwright.report.Columns;
+import org.drillwright.report.DisplayWidth;
 import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.TranslationFolder;
@@ -94,24 +94,24 @@ public final class InLanguage {
     }
 
     /** What was picked, in the language. */
-    public Picks picks(Picks picks) {
+    public ChosenDrills picks(ChosenDrills picks) {
         return interpreter
-                .map(known -> new Picks(
+                .map(known -> new ChosenDrills(
                         picks.title(),
                         picks.drills().stream().map(pick -> pick(pick, known)).toList(),
                         picks.absent()))
                 .orElse(picks);
     }
 
-    private Pick pick(Pick pick, Interpreter known) {
+    private ChosenDrill pick(ChosenDrill pick, Interpreter known) {
         Optional<Rendering> rendering = pick.entry().subject().map(known::render);
         rendering.ifPresent(one -> printed.put(pick.id(), one));
         return rendering.map(one -> pick.said(one, this::word)).orElse(pick);
     }
 
     /** The same of only some of what was picked. */
-    public void tell(Picks some) {
-        printed.keySet().retainAll(some.drills().stream().map(Pick::id).toList());
+    public void tell(ChosenDrills some) {
+        printed.keySet().retainAll(some.drills().stream().map(ChosenDrill::id).toList());
         tell();
     }
 
@@ -132,7 +132,7 @@ public final class InLanguage {
                     InLanguage.class,
                     "in-language.stay",
                     stay,
-                    Count.of(turns, "turn"),
+                    CountedNoun.of(turns, "turn"),
                     written(),
                     Message.clauses(staying)));
         }
@@ -155,7 +155,7 @@ public final class InLanguage {
     }
 
     private void note(Message sentence) {
-        run.out().println(Columns.shown(run.said(Message.of(InLanguage.class, "note", sentence))));
+        run.out().println(DisplayWidth.shown(run.said(Message.of(InLanguage.class, "note", sentence))));
     }
 
     private Message written() {
@@ -196,7 +196,7 @@ public final class InLanguage {
                 () -> new CannotRun(Message.of(InLanguage.class, "in-language.listmissing.goes.with.in")));
         Map<String, Message> wanted = new LinkedHashMap<>();
         Set<String> used = new LinkedHashSet<>();
-        new Picking(folder).names().forEach(name -> {
+        new DrillChooser(folder).names().forEach(name -> {
             used.add(Translations.plain(name));
             if (known.isUnknown(name)) {
                 wanted.putIfAbsent(Translations.plain(name), Message.of(InLanguage.class, "in-language.set.name"));
@@ -251,9 +251,13 @@ public final class InLanguage {
         there.ifPresentOrElse(
                 read -> new WholeFile(file).rewrite(read.file().text(), text), () -> new WholeFile(file).create(text));
         Message added = left == 0
-                ? Message.of(InLanguage.class, "in-language.added", shown, Count.of(fresh.size(), "text"))
+                ? Message.of(InLanguage.class, "in-language.added", shown, CountedNoun.of(fresh.size(), "text"))
                 : Message.of(
-                        InLanguage.class, "in-language.added.not.all", shown, Count.of(fresh.size(), "text"), left);
+                        InLanguage.class,
+                        "in-language.added.not.all",
+                        shown,
+                        CountedNoun.of(fresh.size(), "text"),
+                        left);
         run.out().println(run.said(added));
     }
 }

@@ -12,8 +12,8 @@ import org.drillwright.model.CardSize;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Language;
 import org.drillwright.model.School;
-import org.drillwright.print.command.printing.chosen.Pick;
-import org.drillwright.print.command.printing.chosen.Picks;
+import org.drillwright.print.command.printing.chosen.ChosenDrill;
+import org.drillwright.print.command.printing.chosen.ChosenDrills;
 import org.drillwright.wording.Message;
 
 /** Which drills are to be printed again, and which cards they make stale. */
@@ -36,24 +36,24 @@ public final class Changed {
     }
 
     /** Those whose mark was not printed in this size; and those that cannot be read, so that this is said. */
-    public Picks of(Picks picks) {
-        List<Pick> changed = picks.drills().stream()
+    public ChosenDrills of(ChosenDrills picks) {
+        List<ChosenDrill> changed = picks.drills().stream()
                 .filter(pick -> drill(pick)
                         .filter(drill -> record.has(mark(drill), size))
                         .isEmpty())
                 .toList();
-        return new Picks(picks.title(), changed, picks.absent());
+        return new ChosenDrills(picks.title(), changed, picks.absent());
     }
 
     /** What to write down once they are printed. */
-    public List<Printed> lines(Picks printed, LocalDate day) {
+    public List<Printed> lines(ChosenDrills printed, LocalDate day) {
         return drills(printed)
                 .map(drill -> new Printed(day, mark(drill), drill.id(), size, language(drill)))
                 .toList();
     }
 
     /** The older cards of what is printed, a line each: to be taken off the rings. */
-    public List<Message> recall(Picks printed) {
+    public List<Message> recall(ChosenDrills printed) {
         return drills(printed)
                 .flatMap(drill -> record.older(drill.id(), mark(drill), language(drill)).stream()
                         .map(old -> line(old, drill)))
@@ -80,11 +80,11 @@ public final class Changed {
         return byItself ? Optional.empty() : Optional.of(school.language());
     }
 
-    private static Stream<Drill> drills(Picks picks) {
+    private static Stream<Drill> drills(ChosenDrills picks) {
         return picks.drills().stream().flatMap(pick -> drill(pick).stream());
     }
 
-    private static Optional<Drill> drill(Pick pick) {
+    private static Optional<Drill> drill(ChosenDrill pick) {
         return pick.entry().subject().map(Subject::drill);
     }
 }

@@ -7,7 +7,7 @@ import org.drillwright.mark.PrintRecord;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.School;
 import org.drillwright.print.command.console.Invocation;
-import org.drillwright.print.command.printing.chosen.Picks;
+import org.drillwright.print.command.printing.chosen.ChosenDrills;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.wording.Message;
 
@@ -35,8 +35,8 @@ public final class Reprint {
      *
      * @param print puts the cards in their place, and says whether it did
      */
-    public boolean run(Picks all, LocalDate day, Predicate<Picks> print) {
-        Picks picks = changed.of(all);
+    public boolean run(ChosenDrills all, LocalDate day, Predicate<ChosenDrills> print) {
+        ChosenDrills picks = changed.of(all);
         if (picks.drills().isEmpty() && picks.absent().isEmpty()) {
             run.out().println(run.said(Message.of(Reprint.class, "nothing")));
             return true;

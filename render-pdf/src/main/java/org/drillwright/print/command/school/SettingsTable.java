@@ -12,7 +12,7 @@ import org.drillwright.model.SchoolFont;
 import org.drillwright.plan.roster.OwnBlock;
 import org.drillwright.plan.roster.Timing;
 import org.drillwright.print.command.console.TextColumn;
-import org.drillwright.print.command.printing.Count;
+import org.drillwright.print.command.printing.CountedNoun;
 import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.source.FieldPath;
@@ -45,7 +45,7 @@ final class SettingsTable {
                                 SettingsTable.class,
                                 "settings-table.the.school.in",
                                 folder.root(),
-                                Count.of(folder.entries().size(), "drill"))
+                                CountedNoun.of(folder.entries().size(), "drill"))
                         .in(language))
                 .append("\n\n");
         table.fill();
@@ -146,7 +146,7 @@ final class SettingsTable {
             keyed(
                     "sets",
                     set.name(),
-                    (set.isListed() ? Count.of(set.drills().size(), "drill") : every(set)).in(language));
+                    (set.isListed() ? CountedNoun.of(set.drills().size(), "drill") : every(set)).in(language));
         }
     }
 

@@ -13,7 +13,7 @@ import org.drillwright.notation.OtherReading;
 import org.drillwright.notation.Utterance;
 import org.drillwright.print.command.console.TextColumn;
 import org.drillwright.reading.Glossary;
-import org.drillwright.reading.Term;
+import org.drillwright.reading.GlossaryTerm;
 import org.drillwright.reading.TermKind;
 import org.drillwright.reading.TurnReader;
 import org.drillwright.source.Span;
@@ -133,9 +133,9 @@ final class WordsAnswer {
     }
 
     /** Positions and targets last: what is done stands first. */
-    private void terms(Set<Term> terms) {
-        List<Term> told = terms.stream()
-                .sorted(Comparator.comparing((Term term) -> !term.kind().isAction()))
+    private void terms(Set<GlossaryTerm> terms) {
+        List<GlossaryTerm> told = terms.stream()
+                .sorted(Comparator.comparing((GlossaryTerm term) -> !term.kind().isAction()))
                 .toList();
         told.stream()
                 .limit(all ? told.size() : MOST_TERMS)

@@ -49,7 +49,7 @@ public final class WatchCommand implements Callable<Integer> {
         List<String> named = drill.map(List::of).orElse(List.of());
         Path root = new SchoolSearch(run).find(school.folder(), named);
         Optional<String> first = named.isEmpty() ? Optional.empty() : Optional.of(first(root, named));
-        try (Watching watching = Watching.start(root, port, run.language())) {
+        try (WatchSession watching = WatchSession.start(root, port, run.language())) {
             String address = first.map(watching::address).orElseGet(watching::address);
             announce(address);
             waitForTheEnd();

@@ -20,7 +20,8 @@ final class LeftParts {
     /** As old as this no run is at work any more, on whatever machine that shares the folder. */
     private static final Duration OLD = Duration.ofHours(1);
 
-    private static final Pattern NAME = Pattern.compile(".+\\.(\\d{1,18})-[0-9a-f]{16}" + Pattern.quote(Part.ENDING));
+    private static final Pattern NAME =
+            Pattern.compile(".+\\.(\\d{1,18})-[0-9a-f]{16}" + Pattern.quote(PartFile.ENDING));
 
     /** A folder is looked through once in a run, however many files go there. */
     private static final Set<Path> SWEPT = ConcurrentHashMap.newKeySet();
@@ -40,7 +41,7 @@ final class LeftParts {
             Instant now = Files.getLastModifiedTime(fresh).toInstant();
             for (Path file : left) {
                 if (Files.getLastModifiedTime(file).toInstant().plus(OLD).isBefore(now)) {
-                    Part.discard(file);
+                    PartFile.discard(file);
                 }
             }
         } catch (IOException | DirectoryIteratorException notNow) {

@@ -10,7 +10,7 @@ public final class Parts {
 
     private final Path target;
     private final Kind kind;
-    private final List<Part> written = new ArrayList<>();
+    private final List<PartFile> written = new ArrayList<>();
     private int count;
 
     /** What a volume is called. */
@@ -56,6 +56,6 @@ public final class Parts {
 
     /** Deletes what was written and not placed. */
     public void discard() {
-        written.forEach(Part::discard);
+        written.forEach(PartFile::discard);
     }
 }

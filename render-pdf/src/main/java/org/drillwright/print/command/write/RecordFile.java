@@ -75,7 +75,7 @@ public final class RecordFile {
         long before = channel.size();
         try {
             channel.position(before);
-            Part.writeAll(channel, bytes);
+            PartFile.writeAll(channel, bytes);
         } catch (IOException problem) {
             cutBack(channel, before);
             throw problem;

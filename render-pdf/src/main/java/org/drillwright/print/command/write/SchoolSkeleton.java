@@ -18,7 +18,7 @@ public final class SchoolSkeleton {
             throw new CannotRun(
                     Message.of(SchoolSkeleton.class, "school-skeleton.a.schools.name.has", ReadingLimits.SHORT_TEXT));
         }
-        return Template.of("school.yaml", language.locale())
+        return FileTemplate.of("school.yaml", language.locale())
                 .replace("{sheet}", sheet.word())
                 .replace("{language}", language.word())
                 .replace("{name}", Quoted.of(clean));

@@ -26,7 +26,7 @@ public record Skeleton(String id, Level level, String text) {
             throw new CannotRun(Message.of(Skeleton.class, "skeleton.a.title.has.at", ReadingLimits.SHORT_TEXT));
         }
         Level chosen = level.map(name -> named(school, name)).orElseGet(() -> fitting(school, solo));
-        String text = Template.of(template(chosen, solo), school.language().locale())
+        String text = FileTemplate.of(template(chosen, solo), school.language().locale())
                 .replace("{fundamental}", Quoted.of(school.fundamentals().get(0)))
                 .replace("{level}", Quoted.of(chosen.name()))
                 .replace("{title}", Quoted.of(clean));

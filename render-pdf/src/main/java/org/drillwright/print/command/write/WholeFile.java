@@ -27,11 +27,11 @@ public final class WholeFile {
     /** How a part is moved over another file. */
     @FunctionalInterface
     interface Move {
-        void move(Part part, Path to) throws IOException;
+        void move(PartFile part, Path to) throws IOException;
     }
 
     public WholeFile(Path file) {
-        this(file, Part::replace);
+        this(file, PartFile::replace);
     }
 
     WholeFile(Path file, Move move) {
@@ -107,17 +107,17 @@ public final class WholeFile {
     }
 
     /** Writes beside the place, under a name that nothing else has. */
-    Part beside(byte[] bytes) {
+    PartFile beside(byte[] bytes) {
         mustTakeAFile(file);
         try {
-            return Part.write(followed(), bytes);
+            return PartFile.write(followed(), bytes);
         } catch (IOException problem) {
             throw new CannotRun(Message.of(WholeFile.class, "whole-file.cannot.be.written", file), problem);
         }
     }
 
     /** Moves what was written beside into its place; where that can't be replaced, it is kept beside it and named. */
-    void take(Part part) {
+    void take(PartFile part) {
         try {
             move.move(part, followed());
         } catch (IOException held) {
@@ -126,7 +126,7 @@ public final class WholeFile {
     }
 
     /** The new file keeps a name of its own beside the old one. */
-    private Message kept(Part part, IOException held) {
+    private Message kept(PartFile part, IOException held) {
         String name = String.valueOf(file.getFileName());
         Path renamed = file.resolveSibling(name.replaceFirst("(\\.\\w+)?$", "-new$1"));
         Message refused = new CannotRun(Message.of(WholeFile.class, "whole-file.could.not.be.replaced", file), held)
@@ -150,7 +150,7 @@ public final class WholeFile {
         mustTakeAFile(file);
         try {
             Path target = followed();
-            Part part = Part.write(target, bytes(text));
+            PartFile part = PartFile.write(target, bytes(text));
             try {
                 if (!Arrays.equals(before, Files.readAllBytes(target))) {
                     throw changed();
@@ -188,7 +188,7 @@ public final class WholeFile {
     /** Writes a new file, all of it or nothing; one that is there is left alone. */
     public void create(String text) {
         try {
-            Part part = Part.write(file, bytes(text));
+            PartFile part = PartFile.write(file, bytes(text));
             try {
                 part.placeNew();
             } finally {

@@ -3,25 +3,25 @@ package org.drillwright.print.diagram.figure;
 import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.model.Weapon;
-import org.drillwright.print.diagram.curve.Cover;
 import org.drillwright.print.diagram.curve.Dot;
+import org.drillwright.print.diagram.curve.InkedArea;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.pose.body.Blade;
 import org.drillwright.print.pose.body.Camera;
-import org.drillwright.print.pose.body.Person;
+import org.drillwright.print.pose.body.PosedBody;
 
 /** A person from the hem of the jacket up, as the partner sees that one; white, so that signs stand out. */
 public final class Bust {
 
     private static final int SAMPLES = 40;
 
-    private final Person person;
+    private final PosedBody person;
     private final Eye eye;
     private final Figure figure;
 
     /** @param gauge of the picture that this is a part of */
-    public Bust(Person person, Weapon weapon, double scale, Gauge gauge) {
+    public Bust(PosedBody person, Weapon weapon, double scale, Gauge gauge) {
         this.person = person;
         this.eye = new Eye(Camera.facing(person.ahead()), scale);
         this.figure = new Figure(person, weapon, eye, gauge, Tone.WHITE);
@@ -45,7 +45,7 @@ public final class Bust {
     public Box sides() {
         List<Mark> marks = new ArrayList<>(figure.bust());
         marks.addAll(figure.sword(0));
-        return Cover.of(marks).box();
+        return InkedArea.of(marks).box();
     }
 
     /** All of it that lies in a frame; a blade is cut where it would leave it. */

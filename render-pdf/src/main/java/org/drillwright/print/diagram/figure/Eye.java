@@ -2,8 +2,8 @@ package org.drillwright.print.diagram.figure;
 
 import org.drillwright.print.diagram.curve.Dot;
 import org.drillwright.print.pose.body.Camera;
+import org.drillwright.print.pose.body.PaperPoint;
 import org.drillwright.print.pose.body.Point;
-import org.drillwright.print.pose.body.Spot;
 
 /**
  * Where on paper a place of the world is seen.
@@ -13,7 +13,7 @@ import org.drillwright.print.pose.body.Spot;
 public record Eye(Camera camera, double scale) {
 
     public Dot see(Point point) {
-        Spot spot = camera.see(point);
+        PaperPoint spot = camera.see(point);
         return new Dot(scale * spot.x(), scale * spot.y());
     }
 

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.drillwright.model.Weapon;
-import org.drillwright.print.diagram.curve.Cover;
 import org.drillwright.print.diagram.curve.Dot;
+import org.drillwright.print.diagram.curve.InkedArea;
 import org.drillwright.print.diagram.curve.Smooth;
 import org.drillwright.print.diagram.curve.Tube;
 import org.drillwright.print.frame.Ink;
@@ -16,8 +16,8 @@ import org.drillwright.print.pose.body.Arm;
 import org.drillwright.print.pose.body.Ball;
 import org.drillwright.print.pose.body.Head;
 import org.drillwright.print.pose.body.Leg;
-import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.PosedBody;
 import org.drillwright.print.pose.body.Trunk;
 
 /** A person on paper, in layers, so that others can lie between them. */
@@ -28,18 +28,18 @@ public final class Figure {
 
     private static final double ARM_ROOT = 0.22;
 
-    private final Person person;
+    private final PosedBody person;
     private final Weapon weapon;
     private final Eye eye;
     private final Gauge gauge;
     private final Tone tone;
     private final Weld weld;
 
-    public Figure(Person person, Weapon weapon, Eye eye, Gauge gauge) {
+    public Figure(PosedBody person, Weapon weapon, Eye eye, Gauge gauge) {
         this(person, weapon, eye, gauge, Tone.of(person.side()));
     }
 
-    Figure(Person person, Weapon weapon, Eye eye, Gauge gauge, Tone tone) {
+    Figure(PosedBody person, Weapon weapon, Eye eye, Gauge gauge, Tone tone) {
         this.person = person;
         this.weapon = weapon;
         this.eye = eye;
@@ -51,12 +51,12 @@ public final class Figure {
     /** All but the sword arm and what it holds. */
     public List<Mark> body() {
         List<Leg> legs = legs();
-        List<Part> shins = legs.stream().map(this::leg).toList();
-        List<Part> shoes = legs.stream().map(this::shoe).toList();
-        Part trunk = trunk();
-        Part sleeve = arm(person.rearArm());
-        Part hand = hand(person.rearArm());
-        List<Part> parts = new ArrayList<>(shins);
+        List<BodyPart> shins = legs.stream().map(this::leg).toList();
+        List<BodyPart> shoes = legs.stream().map(this::shoe).toList();
+        BodyPart trunk = trunk();
+        BodyPart sleeve = arm(person.rearArm());
+        BodyPart hand = hand(person.rearArm());
+        List<BodyPart> parts = new ArrayList<>(shins);
         parts.addAll(shoes);
         parts.addAll(List.of(sleeve, hand, trunk));
         parts.addAll(head(person.head()).parts());
@@ -80,16 +80,16 @@ public final class Figure {
     }
 
     /** A hand or a shoe: of one ink with a black limb, and so without a seam. */
-    private List<Mark> extremity(Part part) {
+    private List<Mark> extremity(BodyPart part) {
         return tone == Tone.WHITE ? weld.over(part) : weld.on(part);
     }
 
     /** Without legs, and of the rear arm no more than hangs from the shoulder. */
     List<Mark> bust() {
         List<Ball> sleeve = sleeve(person.rearArm());
-        Part trunk = trunk();
-        Part upper = Part.limb(tube(sleeve), 1.4 * ARM_ROOT, gauge.halo(), tone.cloth());
-        List<Part> parts = new ArrayList<>(List.of(upper, trunk));
+        BodyPart trunk = trunk();
+        BodyPart upper = BodyPart.limb(tube(sleeve), 1.4 * ARM_ROOT, gauge.halo(), tone.cloth());
+        List<BodyPart> parts = new ArrayList<>(List.of(upper, trunk));
         parts.addAll(head(person.head()).parts());
         person.swordArm().ifPresent(arm -> parts.add(arm(arm)));
         List<Mark> marks = new ArrayList<>(weld.weld(parts));
@@ -110,7 +110,7 @@ public final class Figure {
         return shown.balls(person.trunk().shoulders()).subList(0, 3);
     }
 
-    private List<Mark> rear(Part sleeve, Part hand) {
+    private List<Mark> rear(BodyPart sleeve, BodyPart hand) {
         List<Mark> marks = new ArrayList<>(weld.over(sleeve));
         marks.addAll(extremity(hand));
         if (person.maskInHand()) {
@@ -166,7 +166,7 @@ public final class Figure {
 
     /** Where the trunk is on paper: dots on its edge. */
     public List<Dot> edge() {
-        return Cover.dots(trunk().outline());
+        return InkedArea.dots(trunk().outline());
     }
 
     /** Where the head ends. */
@@ -188,34 +188,34 @@ public final class Figure {
         return new HeadShape(head, eye, gauge, tone);
     }
 
-    private Part leg(Leg leg) {
-        return Part.limb(tube(leg.balls()), LEG_ROOT, gauge.halo(), tone.cloth());
+    private BodyPart leg(Leg leg) {
+        return BodyPart.limb(tube(leg.balls()), LEG_ROOT, gauge.halo(), tone.cloth());
     }
 
-    private Part shoe(Leg leg) {
+    private BodyPart shoe(Leg leg) {
         Point along = leg.toe().minus(leg.heel()).unit();
         List<Ball> shoe = List.of(
                 new Ball(raised(leg.heel().plus(along.times(0.040)), 0.040), 0.040),
                 new Ball(raised(leg.heel().towards(leg.toe(), 0.42), 0.042), 0.042),
                 new Ball(raised(leg.heel().towards(leg.toe(), 0.70), 0.036), 0.036),
                 new Ball(raised(leg.toe().minus(along.times(0.028)), 0.028), 0.028));
-        return Part.whole(tube(shoe), Ink.BLACK);
+        return BodyPart.whole(tube(shoe), Ink.BLACK);
     }
 
     private static Point raised(Point floor, double height) {
         return floor.plus(Point.UP.times(height));
     }
 
-    private Part arm(Arm arm) {
-        return Part.limb(tube(arm.balls(person.trunk().shoulders())), ARM_ROOT, gauge.halo(), tone.cloth());
+    private BodyPart arm(Arm arm) {
+        return BodyPart.limb(tube(arm.balls(person.trunk().shoulders())), ARM_ROOT, gauge.halo(), tone.cloth());
     }
 
     /** A hand that is raised falls back from the wrist. */
-    private Part hand(Arm arm) {
+    private BodyPart hand(Arm arm) {
         Point forearm = arm.wrist().minus(arm.elbow()).unit();
         double back = Math.max(0, forearm.z() - 0.3);
         Point along = forearm.minus(person.ahead().times(1.2 * back)).unit();
-        return Part.whole(
+        return BodyPart.whole(
                 tube(List.of(
                         new Ball(arm.wrist(), 0.030),
                         new Ball(arm.wrist().plus(along.times(0.030)), 0.034),
@@ -231,7 +231,7 @@ public final class Figure {
                 .toList());
     }
 
-    private Part trunk() {
+    private BodyPart trunk() {
         List<Trunk.Slice> slices = person.trunk().slices();
         double size = 1 + 0.6 * gauge.fat();
         Dot bottom = eye.see(person.trunk().pelvis());
@@ -253,7 +253,7 @@ public final class Figure {
         outline.add(middle.plus(down.times(0.20 * wide)));
         outline.add(middle.plus(across.times(0.6 * wide)).plus(down.times(0.14 * wide)));
         List<Segment> closed = Smooth.closed(outline);
-        return Part.whole(closed, tone.cloth());
+        return BodyPart.whole(closed, tone.cloth());
     }
 
     /** Half the width on paper of a slice, an ellipse in space. */

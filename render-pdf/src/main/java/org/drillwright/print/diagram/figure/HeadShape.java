@@ -43,24 +43,24 @@ final class HeadShape {
     }
 
     /** What is welded with the body: the mask or the head, and the nose. */
-    List<Part> parts() {
+    List<BodyPart> parts() {
         if (head.masked()) {
             return List.of(mask());
         }
-        return List.of(nose(), Part.round(ovoid(BARE).edge(), Ink.WHITE));
+        return List.of(nose(), BodyPart.round(ovoid(BARE).edge(), Ink.WHITE));
     }
 
-    private Part mask() {
-        return Part.round(ovoid(MASK).edge(), tone.cloth());
+    private BodyPart mask() {
+        return BodyPart.round(ovoid(MASK).edge(), tone.cloth());
     }
 
-    private Part nose() {
+    private BodyPart nose() {
         Ovoid bare = ovoid(BARE);
         double size = gauge.scale() * (1 + gauge.fat());
         Tube nose = new Tube(List.of(
                 new Tube.Disc(bare.see(new Point(0.8, 0, 0.10)), 0.018 * size),
                 new Tube.Disc(bare.see(new Point(1.14, 0, -0.12)), 0.014 * size)));
-        return Part.whole(nose, Ink.WHITE);
+        return BodyPart.whole(nose, Ink.WHITE);
     }
 
     /** Its highest place on paper. */

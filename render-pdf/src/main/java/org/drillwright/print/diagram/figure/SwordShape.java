@@ -75,9 +75,9 @@ final class SwordShape {
     }
 
     /** From a third up the forearm to the bell. */
-    Part glove(Arm arm) {
+    BodyPart glove(Arm arm) {
         Point hand = arm.wrist().towards(blade.bell(), 0.75);
-        return Part.whole(
+        return BodyPart.whole(
                 new Tube(List.of(
                         disc(arm.wrist().towards(arm.elbow(), 1.0 / 3), 0.054),
                         disc(arm.wrist(), 0.046),
@@ -90,11 +90,11 @@ final class SwordShape {
         return new Tube.Disc(eye.see(centre), radius * eye.scale() * (1 + gauge.fat()));
     }
 
-    Part bell() {
+    BodyPart bell() {
         double radius = radius() * (1 + 1.2 * gauge.fat());
         List<Dot> dots = new ArrayList<>(rim(blade.bell().minus(direction().times(DEPTH)), radius));
         dots.addAll(rim(blade.bell(), NARROWER * radius));
-        return Part.whole(Smooth.closed(Hull.of(dots)), tone.cloth());
+        return BodyPart.whole(Smooth.closed(Hull.of(dots)), tone.cloth());
     }
 
     /** The knuckle bow of a sabre, from the guard to the pommel. */

@@ -15,7 +15,7 @@ final class Weld {
     }
 
     /** One outline round all parts, in a white halo. */
-    List<Mark> weld(List<Part> parts) {
+    List<Mark> weld(List<BodyPart> parts) {
         List<Mark> marks = new ArrayList<>();
         double line = 2 * gauge.line();
         parts.forEach(part -> marks.add(new Mark.Contour(part.outline(), line + 2 * gauge.halo(), Ink.WHITE)));
@@ -25,20 +25,20 @@ final class Weld {
     }
 
     /** A part that grows on to one of its own ink drawn before. */
-    List<Mark> on(Part part) {
+    List<Mark> on(BodyPart part) {
         return List.of(
                 new Mark.Contour(part.outline(), 2 * gauge.line(), Ink.BLACK),
                 Mark.Shape.filled(part.area(), part.ink()));
     }
 
     /** A part over those drawn before: white beside its open outline, in which it is filled. */
-    List<Mark> over(Part part) {
+    List<Mark> over(BodyPart part) {
         double white = part.ink().equals(Ink.BLACK) ? gauge.seam() : gauge.halo();
         return over(part, white);
     }
 
     /** The same with so much white beside it. */
-    List<Mark> over(Part part, double white) {
+    List<Mark> over(BodyPart part, double white) {
         double line = 2 * gauge.line();
         return List.of(
                 new Mark.Contour(part.beside(), line + 2 * white, Ink.WHITE),

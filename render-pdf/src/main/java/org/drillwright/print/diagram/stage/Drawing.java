@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drillwright.model.Side;
-import org.drillwright.print.diagram.curve.Cover;
+import org.drillwright.print.diagram.curve.InkedArea;
 import org.drillwright.print.diagram.figure.Eye;
 import org.drillwright.print.diagram.figure.Gauge;
 import org.drillwright.print.frame.Box;
@@ -13,7 +13,7 @@ import org.drillwright.print.pose.Aimed;
 import org.drillwright.print.pose.Meeting;
 import org.drillwright.print.pose.Pose;
 import org.drillwright.print.pose.Scene;
-import org.drillwright.print.pose.body.Person;
+import org.drillwright.print.pose.body.PosedBody;
 
 /**
  * The picture of a count, so wide: the two on the floor, and over whoever has the lower head the view of the one attacked,
@@ -48,7 +48,7 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
     public static List<Mark> passing(Pose pose, double width) {
         Gauge gauge = Gauge.of(width, pose instanceof Pose.Alone);
         Stage stage = new Stage(pose, gauge);
-        Floor floor = new Floor(stage.eye(), gauge);
+        FloorDrawing floor = new FloorDrawing(stage.eye(), gauge);
         List<Mark> marks = new ArrayList<>(List.of(floor.ground(-width / 2, width / 2)));
         marks.addAll(stage.draw());
         return Rounded.marks(
@@ -84,10 +84,10 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
                 return only(inset.get());
             }
             Stage stage = new Stage(pose, gauge);
-            Floor floor = new Floor(stage.eye(), gauge);
+            FloorDrawing floor = new FloorDrawing(stage.eye(), gauge);
             List<Mark> figures = new ArrayList<>(stage.draw());
             figures.addAll(floor.marks(pose, scene.moment().measure()));
-            Cover cover = Cover.of(figures);
+            InkedArea cover = InkedArea.of(figures);
             boolean left = inset.map(one -> onTheLeft(one, stage.eye())).orElse(true);
             double free = width - cover.box().width();
             if (free < 0 && width > NARROWEST) {
@@ -103,13 +103,13 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
             List<Mark> marks = new ArrayList<>();
             marks.add(floor.ground(0, width));
             figures.forEach(mark -> marks.add(mark.moved(across, 0)));
-            inset.ifPresent(one -> marks.add(placed(one, left, Cover.of(marks))));
+            inset.ifPresent(one -> marks.add(placed(one, left, InkedArea.of(marks))));
             return cut(marks, across, floor.level());
         }
 
         /** Its top is where the highest ink is. */
         private static Drawing cut(List<Mark> marks, double origin, double floor) {
-            Box box = Cover.of(marks).box();
+            Box box = InkedArea.of(marks).box();
             double down = -whole(box.y() - STEP / 2);
             return new Drawing(
                     box.bottom() + down,
@@ -141,7 +141,7 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
             return new Mark.Named("lines of the " + inset.side().word(), inset.draw(Stage.meeting(pose), pose.ways()));
         }
 
-        private Mark placed(Inset inset, boolean left, Cover below) {
+        private Mark placed(Inset inset, boolean left, InkedArea below) {
             Box frame = inset.frame();
             double gap = 0.9 * gauge.mark();
             double edge = 0.7 * gauge.line();
@@ -168,12 +168,12 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
         private Optional<Inset> inset(Side side, Aimed aimed) {
             return Stage.people(pose).stream()
                     .filter(person -> person.side() == side)
-                    .filter(Person::feetKnown)
+                    .filter(PosedBody::feetKnown)
                     .findFirst()
                     .map(person -> new Inset(person, stood(person), scene.weapon(), aimed, gauge));
         }
 
-        private Person stood(Person person) {
+        private PosedBody stood(PosedBody person) {
             return Stage.meeting(pose)
                     .map(met -> met instanceof Meeting.Evaded evaded ? evaded.stood() : person)
                     .orElse(person);

@@ -20,9 +20,9 @@ import org.drillwright.print.frame.Segment;
 import org.drillwright.print.pose.Aimed;
 import org.drillwright.print.pose.Meeting;
 import org.drillwright.print.pose.Place;
-import org.drillwright.print.pose.Way;
-import org.drillwright.print.pose.body.Person;
+import org.drillwright.print.pose.Trajectory;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.PosedBody;
 
 /** One person as the partner sees that one, in a frame: the four lines, those closed hatched behind, and where the stroke went. */
 final class Inset {
@@ -40,26 +40,26 @@ final class Inset {
     /** How far the middle of the frame is to the side of the sword, in metres, so that the hand has room. */
     private static final double ASIDE = 0.10;
 
-    private final Person person;
-    private final Person stood;
+    private final PosedBody person;
+    private final PosedBody stood;
     private final Weapon weapon;
     private final Aimed aimed;
     private final Gauge gauge;
-    private final Signs signs;
+    private final MotionSigns signs;
     private final Bust bust;
     private final Box frame;
-    private final Lines lines;
+    private final TargetLines lines;
 
     /**
      * @param stood the same person as the lines were when the stroke came: another than {@code person} if it was evaded
      */
-    Inset(Person person, Person stood, Weapon weapon, Aimed aimed, Gauge gauge) {
+    Inset(PosedBody person, PosedBody stood, Weapon weapon, Aimed aimed, Gauge gauge) {
         this.person = person;
         this.stood = stood;
         this.weapon = weapon;
         this.aimed = aimed;
         this.gauge = gauge;
-        this.signs = new Signs(gauge);
+        this.signs = new MotionSigns(gauge);
         double scale = LARGER * Math.max(gauge.scale(), Gauge.LEAST_SCALE);
         this.bust = new Bust(person, weapon, scale, gauge);
         Bust before = new Bust(stood, weapon, scale, gauge);
@@ -75,7 +75,7 @@ final class Inset {
         this.frame = new Box(x, top, WIDTH * scale, bottom - top);
         double level = see(along(weapon == Weapon.SABRE ? NECK : WAIST)).y();
         boolean insideRight = see(person.outside()).x() < see(Point.ORIGIN).x();
-        this.lines = new Lines(frame, see(spine).x(), level, insideRight, weapon == Weapon.SABRE);
+        this.lines = new TargetLines(frame, see(spine).x(), level, insideRight, weapon == Weapon.SABRE);
     }
 
     private Point along(double share) {
@@ -95,7 +95,7 @@ final class Inset {
         return person.side();
     }
 
-    List<Mark> draw(Optional<Meeting> meeting, List<Way> ways) {
+    List<Mark> draw(Optional<Meeting> meeting, List<Trajectory> ways) {
         List<Mark> marks = new ArrayList<>();
         marks.add(Mark.Shape.filled(rounded(), Ink.WHITE));
         closed().stream()
@@ -229,7 +229,7 @@ final class Inset {
     }
 
     /** The way of the point, as far as it lies in the frame. */
-    private Optional<Mark> way(Way way) {
+    private Optional<Mark> way(Trajectory way) {
         double edge = 0.8 * gauge.mark();
         List<Dot> inside = new ArrayList<>();
         for (Point point : way.points()) {

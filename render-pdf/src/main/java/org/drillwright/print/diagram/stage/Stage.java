@@ -16,11 +16,11 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.pose.Crossing;
 import org.drillwright.print.pose.Meeting;
 import org.drillwright.print.pose.Pose;
-import org.drillwright.print.pose.Way;
+import org.drillwright.print.pose.Trajectory;
 import org.drillwright.print.pose.body.Blade;
 import org.drillwright.print.pose.body.Camera;
-import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.PosedBody;
 
 /** The two, or the one, with their blades and the signs at them; without the floor. The origin is that of the world. */
 final class Stage {
@@ -33,20 +33,20 @@ final class Stage {
     private final Pose pose;
     private final Eye eye;
     private final Gauge gauge;
-    private final Signs signs;
+    private final MotionSigns signs;
 
     Stage(Pose pose, Gauge gauge) {
         this.pose = pose;
         this.gauge = gauge;
         this.eye = new Eye(Camera.oblique(), gauge.scale());
-        this.signs = new Signs(gauge);
+        this.signs = new MotionSigns(gauge);
     }
 
     Eye eye() {
         return eye;
     }
 
-    static List<Person> people(Pose pose) {
+    static List<PosedBody> people(Pose pose) {
         return pose instanceof Pose.Pair pair
                 ? List.of(pair.leader(), pair.follower())
                 : List.of(((Pose.Alone) pose).person());
@@ -61,11 +61,11 @@ final class Stage {
         if (pose instanceof Pose.Alone alone) {
             alone.pad().ifPresent(foot -> marks.add(new Mark.Named("pad", pad(foot, alone.person()))));
         }
-        List<Person> far = farFirst();
-        List<Person> behind = far.stream().filter(this::passesBehind).toList();
+        List<PosedBody> far = farFirst();
+        List<PosedBody> behind = far.stream().filter(this::passesBehind).toList();
         behind.forEach(person -> marks.addAll(figure(person).foible(FOIBLE)));
         far.forEach(person -> marks.add(new Mark.Named(person.side().word(), body(person))));
-        List<Person> swords = new ArrayList<>(far);
+        List<PosedBody> swords = new ArrayList<>(far);
         crossing().ifPresent(crossing -> swords.sort(Comparator.comparing(one -> one.side() == crossing.nearer())));
         swords.forEach(person -> marks.add(new Mark.Named(
                 "sword of the " + person.side().word(), figure(person).sword(behind.contains(person) ? FOIBLE : 1))));
@@ -76,12 +76,12 @@ final class Stage {
         return marks;
     }
 
-    private Figure figure(Person person) {
+    private Figure figure(PosedBody person) {
         return new Figure(person, pose.weapon(), eye, gauge);
     }
 
     /** What is not known of a person has a question mark on it. */
-    private List<Mark> body(Person person) {
+    private List<Mark> body(PosedBody person) {
         List<Mark> marks = new ArrayList<>(figure(person).body());
         boolean black = person.side() == Side.LEADER;
         double size = 6.5 * gauge.mark();
@@ -96,10 +96,10 @@ final class Stage {
         return marks;
     }
 
-    private List<Person> farFirst() {
+    private List<PosedBody> farFirst() {
         return people(pose).stream()
                 .sorted(Comparator.comparingDouble(
-                        (Person person) -> -eye.depth(person.trunk().pelvis())))
+                        (PosedBody person) -> -eye.depth(person.trunk().pelvis())))
                 .toList();
     }
 
@@ -121,7 +121,7 @@ final class Stage {
     }
 
     /** Whether the outer part of a blade lies behind the trunk of the other. */
-    private boolean passesBehind(Person person) {
+    private boolean passesBehind(PosedBody person) {
         if (person.blade().isEmpty()
                 || meeting(pose).filter(Meeting.Landed.class::isInstance).isPresent()) {
             return false;
@@ -153,7 +153,7 @@ final class Stage {
         return inside;
     }
 
-    private List<Mark> way(Way way) {
+    private List<Mark> way(Trajectory way) {
         return signs.arrow(way.points().stream().map(eye::see).toList());
     }
 
@@ -210,7 +210,7 @@ final class Stage {
         Dot bell = eye.see(beaten.before().bell());
         Dot old = eye.see(beaten.before().tip());
         List<Mark> marks = new ArrayList<>(signs.dashes(bell, old, signs.thin(), 1.3 * gauge.mark()));
-        Person other = people(pose).get(beaten.by() == Side.LEADER ? 1 : 0);
+        PosedBody other = people(pose).get(beaten.by() == Side.LEADER ? 1 : 0);
         other.blade().ifPresent(blade -> {
             Dot now = eye.see(blade.tip());
             Dot hand = eye.see(blade.bell());
@@ -225,7 +225,7 @@ final class Stage {
     }
 
     /** A post with a cushion at the height of the breast. */
-    private List<Mark> pad(Point foot, Person person) {
+    private List<Mark> pad(Point foot, PosedBody person) {
         Dot floor = eye.see(foot);
         Dot top = eye.see(foot.plus(Point.UP.times(1.85)));
         Dot face = eye.see(foot.minus(person.ahead().times(0.13)).plus(Point.UP.times(1.45)));

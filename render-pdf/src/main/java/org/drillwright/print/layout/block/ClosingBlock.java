@@ -33,10 +33,10 @@ public final class ClosingBlock {
 
     private Slab caution(Paragraph words) {
         Grid grid = press.grid();
-        Setting set = press.balanced(words, press.scale().small(), grid.words(), 0, grid.right() - grid.words());
+        SetText set = press.balanced(words, press.scale().small(), grid.words(), 0, grid.right() - grid.words());
         Sign.Place place = new Sign.Place(
                 grid.axis(),
-                Setting.baseline(press.faces(), press.scale().small(), 0),
+                SetText.baseline(press.faces(), press.scale().small(), 0),
                 press.faces().of(Face.REGULAR).capHeight()
                         * press.scale().small().size());
         Node sign = new Node.Sign(text.heads().safety() + ":", Sign.safety(place, press.scale()));

@@ -40,22 +40,22 @@ public final class CountBlock {
 
     public Slab set() {
         double pad = PAD * scale.small().leading();
-        Setting call = words(count.call(), scale.turns(), pad);
+        SetText call = words(count.call(), scale.turns(), pad);
         double y = pad + call.height();
-        Setting leader = words(count.leader(), scale.turns(), y);
+        SetText leader = words(count.leader(), scale.turns(), y);
         List<Mark> black = Sign.leader(hanging(scale.turns(), y), scale.turns().size());
         y += leader.height();
-        Setting follower = words(count.follower(), scale.turns(), y);
+        SetText follower = words(count.follower(), scale.turns(), y);
         List<Mark> white =
                 Sign.follower(hanging(scale.turns(), y), scale.turns().size());
         y += follower.height();
-        Setting safety = words(count.safety(), scale.small(), y);
+        SetText safety = words(count.safety(), scale.small(), y);
         List<Mark> triangle = Sign.safety(hanging(scale.small(), y), scale);
         y += safety.height();
 
         Optional<Node.Figure> picture = count.picture().map(drawn -> drawn.draw(grid.pictures(), pad, grid.picture()));
         double under = picture.map(figure -> figure.box().bottom()).orElse(pad);
-        Setting distance = DistanceWord.set(count, picture, under, press);
+        SetText distance = DistanceWord.set(count, picture, under, press);
 
         Mark.Text numeral = numeral(pad);
         List<Node> cue = new ArrayList<>(paragraph(distance));
@@ -78,37 +78,37 @@ public final class CountBlock {
         return new Slab(height, List.of(), List.of(row), broken);
     }
 
-    private Setting words(Paragraph words, TypeSize type, double top) {
+    private SetText words(Paragraph words, TypeSize type, double top) {
         return press.balanced(words, type, grid.words(), top, grid.wordsWidth());
     }
 
     private Sign.Place hanging(TypeSize type, double top) {
         return new Sign.Place(
                 grid.axis(),
-                Setting.baseline(press.faces(), type, top),
+                SetText.baseline(press.faces(), type, top),
                 press.faces().of(Face.REGULAR).capHeight() * type.size());
     }
 
     /** Its top level with that of the first capital. */
     private Mark.Text numeral(double top) {
         double capitals = press.faces().of(Face.BOLD).capHeight();
-        double first = Setting.baseline(press.faces(), scale.turns(), top);
+        double first = SetText.baseline(press.faces(), scale.turns(), top);
         double baseline = first + capitals * (scale.number() - scale.turns().size());
         return new Mark.Text(grid.left(), baseline, scale.number(), Face.BOLD, count.numeral(), Ink.BLACK);
     }
 
-    private static List<Mark.Text> head(Mark.Text numeral, Setting call) {
+    private static List<Mark.Text> head(Mark.Text numeral, SetText call) {
         return Stream.concat(Stream.of(numeral), call.lines().stream()).toList();
     }
 
-    private static Node said(String role, List<Mark> sign, Setting words) {
+    private static Node said(String role, List<Mark> sign, SetText words) {
         return new Node.Group(
                 Role.CELL,
                 Stream.concat(Stream.of(new Node.Sign(role + ":", sign)), paragraph(words).stream())
                         .toList());
     }
 
-    private static List<Node> paragraph(Setting words) {
+    private static List<Node> paragraph(SetText words) {
         return words.lines().isEmpty() ? List.of() : List.of(new Node.Words(Role.PARAGRAPH, words.lines()));
     }
 }

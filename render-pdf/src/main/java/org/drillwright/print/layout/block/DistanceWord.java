@@ -24,13 +24,13 @@ final class DistanceWord {
     private DistanceWord() {}
 
     /** @param top of its first line, in points */
-    static Setting set(CardText.Count count, Optional<Node.Figure> picture, double top, Press press) {
+    static SetText set(CardText.Count count, Optional<Node.Figure> picture, double top, Press press) {
         Grid grid = press.grid();
         Typefaces faces = press.faces();
-        Setting.Column column = new Setting.Column(grid.pictures(), top, grid.picture());
+        SetText.Column column = new SetText.Column(grid.pictures(), top, grid.picture());
         double middle =
                 picture.flatMap(figure -> middle(figure, count.ends())).orElse(grid.pictures() + grid.picture() / 2);
-        return Setting.about(faces, count.distance(), press.scale().small(), column, middle);
+        return SetText.about(faces, count.distance(), press.scale().small(), column, middle);
     }
 
     /** From the left edge of the paper; nothing if two do not stand there. */

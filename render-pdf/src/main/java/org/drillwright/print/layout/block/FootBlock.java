@@ -29,12 +29,12 @@ public final class FootBlock {
         TypeSize type = press.scale().foot();
         TypeSize marked = press.scale().small();
         double y = UNDER_RULE * type.leading();
-        Setting caution = press.running(foot.caution(), type, grid.left(), y, grid.inner());
+        SetText caution = press.running(foot.caution(), type, grid.left(), y, grid.inner());
         y += caution.height();
         double mark = foot.mark().onOneLine() * marked.size();
         double beside = mark == 0 ? 0 : mark + type.size();
         y += mark == 0 ? 0 : above(type, marked);
-        Setting line = press.running(foot.line(), type, grid.left(), y, grid.inner() - beside);
+        SetText line = press.running(foot.line(), type, grid.left(), y, grid.inner() - beside);
         double end = Math.max(line.height(), foot.mark().isEmpty() ? 0 : type.leading());
         List<Mark.Text> marks = mark(mark, y + end);
         List<Node> content = new ArrayList<>();
@@ -56,8 +56,8 @@ public final class FootBlock {
     private List<Mark.Text> mark(double width, double bottom) {
         Grid grid = press.grid();
         TypeSize type = press.scale().foot();
-        double baseline = Setting.baseline(press.faces(), type, bottom - type.leading());
-        Setting set = press.running(foot.mark(), press.scale().small(), grid.right() - width, 0, width + 1);
+        double baseline = SetText.baseline(press.faces(), type, bottom - type.leading());
+        SetText set = press.running(foot.mark(), press.scale().small(), grid.right() - width, 0, width + 1);
         return set.lines().stream()
                 .map(run -> run.moved(0, baseline - run.baseline()))
                 .toList();

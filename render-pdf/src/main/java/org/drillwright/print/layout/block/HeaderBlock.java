@@ -36,7 +36,7 @@ public final class HeaderBlock {
     /** Of a card's back, where the hole is at the right. */
     public Slab behind(Optional<String> continued) {
         double width = grid.inner() - (grid.isRinged() ? grid.hole().width() + 0.5 * grid.number() : 0);
-        Setting title = press.balanced(text.title(), press.scale().small(), grid.left(), 0, width);
+        SetText title = press.balanced(text.title(), press.scale().small(), grid.left(), 0, width);
         Slab words = Press.slab(Role.TITLE, title);
         double hole = grid.hole().height() + 0.3 * press.scale().small().leading();
         return Slab.stack(List.of(
@@ -53,7 +53,7 @@ public final class HeaderBlock {
     }
 
     private Slab title(Optional<String> ofSeveral) {
-        Setting title = press.balanced(text.title(), press.scale().title(), grid.axis(), 0, grid.besideNumbers());
+        SetText title = press.balanced(text.title(), press.scale().title(), grid.axis(), 0, grid.besideNumbers());
         Paragraph about = ofSeveral
                 .map(part -> text.about().followedBy(new Styled("· " + part, Face.BOLD)))
                 .orElse(text.about());

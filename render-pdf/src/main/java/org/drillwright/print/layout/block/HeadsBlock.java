@@ -37,20 +37,20 @@ public final class HeadsBlock {
     public Slab set() {
         Grid grid = press.grid();
         double pad = 0.2 * type.leading();
-        double baseline = Setting.baseline(press.faces(), type, pad);
+        double baseline = SetText.baseline(press.faces(), type, pad);
         double capitals = press.faces().of(Face.BOLD).capHeight() * type.size();
-        Setting distance = distance(pad);
+        SetText distance = distance(pad);
         double end = distance.lines().stream().mapToDouble(Mark.Text::x).min().orElse(grid.right())
                 - BEFORE_DISTANCE * type.size();
         double x = grid.axis();
         List<Mark> signs = new ArrayList<>(Sign.leader(new Sign.Place(x, baseline, capitals), type.size()));
-        Setting leader = head(heads.leader(), x + SIGN * type.size(), pad, end);
+        SetText leader = head(heads.leader(), x + SIGN * type.size(), pad, end);
         double beside = x + (SIGN + width(heads.leader()) + APART) * type.size();
         boolean abreast = beside + (SIGN + width(heads.follower())) * type.size() <= end;
         double below = abreast ? 0 : leader.height();
         x = abreast ? beside : x;
         signs.addAll(Sign.follower(new Sign.Place(x, baseline + below, capitals), type.size()));
-        Setting follower = head(heads.follower(), x + SIGN * type.size(), pad + below, end);
+        SetText follower = head(heads.follower(), x + SIGN * type.size(), pad + below, end);
         List<Node> row = List.of(
                 new Node.Words(Role.CELL, List.of()),
                 new Node.Words(Role.COLUMN_HEAD, leader.lines()),
@@ -69,14 +69,14 @@ public final class HeadsBlock {
     }
 
     /** Over the pictures, and farther to the left if a word of it is wider than they are. */
-    private Setting distance(double top) {
+    private SetText distance(double top) {
         Grid grid = press.grid();
         Paragraph words = press.words(Face.REGULAR, heads.distance());
         double wide = Math.max(grid.picture(), Math.min(words.onOneLine() * type.size(), grid.besideNumbers() / 2));
-        return Setting.centred(press.faces(), words, type, new Setting.Column(grid.right() - wide, top, wide));
+        return SetText.centred(press.faces(), words, type, new SetText.Column(grid.right() - wide, top, wide));
     }
 
-    private Setting head(String word, double x, double top, double end) {
+    private SetText head(String word, double x, double top, double end) {
         return press.running(press.words(Face.BOLD, word), type, x, top, end - x);
     }
 }

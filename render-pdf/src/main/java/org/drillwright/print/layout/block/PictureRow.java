@@ -46,14 +46,14 @@ public final class PictureRow {
         if (picture.strokes().isEmpty()) {
             double least = WORDS * press.scale().small().size();
             double drawn = Math.min(width, row.grid.besideNumbers() - row.gap - least);
-            Setting words = row.words(picture.gist(), row.grid.besideNumbers() - drawn - row.gap);
+            SetText words = row.words(picture.gist(), row.grid.besideNumbers() - drawn - row.gap);
             return row.slab(numeral, words, row.sideBySide(List.of(picture), drawn, row.pad));
         }
-        Setting words = row.words(picture.gist(), row.grid.besideNumbers());
+        SetText words = row.words(picture.gist(), row.grid.besideNumbers());
         return row.slab(numeral, words, row.sideBySide(picture.strokes(), width, 2 * row.pad + words.height()));
     }
 
-    private Setting words(String said, double width) {
+    private SetText words(String said, double width) {
         return press.running(press.words(Face.REGULAR, said), press.scale().small(), grid.axis(), pad, width);
     }
 
@@ -74,9 +74,9 @@ public final class PictureRow {
         return figures;
     }
 
-    private Slab slab(String numeral, Setting words, List<Node.Figure> figures) {
+    private Slab slab(String numeral, SetText words, List<Node.Figure> figures) {
         double capitals = press.faces().of(Face.BOLD).capHeight();
-        double baseline = Setting.baseline(press.faces(), press.scale().small(), pad)
+        double baseline = SetText.baseline(press.faces(), press.scale().small(), pad)
                 + capitals * (press.scale().number() - press.scale().small().size());
         List<Node> content = new ArrayList<>();
         content.add(new Node.Words(

@@ -51,21 +51,21 @@ public record Press(Grid grid, Typefaces faces) {
         return Paragraph.of(faces, List.of(new Styled(label, Face.BOLD), new Styled(text, Face.REGULAR)));
     }
 
-    public Setting balanced(Paragraph words, TypeSize type, double x, double top, double width) {
-        return Setting.balanced(faces, words, type, new Setting.Column(x, top, width));
+    public SetText balanced(Paragraph words, TypeSize type, double x, double top, double width) {
+        return SetText.balanced(faces, words, type, new SetText.Column(x, top, width));
     }
 
-    public Setting running(Paragraph words, TypeSize type, double x, double top, double width) {
-        return Setting.running(faces, words, type, new Setting.Column(x, top, width));
+    public SetText running(Paragraph words, TypeSize type, double x, double top, double width) {
+        return SetText.running(faces, words, type, new SetText.Column(x, top, width));
     }
 
     /** A paragraph of the small size, from a place to the right margin. */
     public Slab paragraph(Paragraph words, double x) {
-        Setting set = running(words, scale().small(), x, 0, grid.right() - x);
+        SetText set = running(words, scale().small(), x, 0, grid.right() - x);
         return slab(Role.PARAGRAPH, set);
     }
 
-    public static Slab slab(Role role, Setting set) {
+    public static Slab slab(Role role, SetText set) {
         List<Node> content = set.lines().isEmpty() ? List.of() : List.of(new Node.Words(role, set.lines()));
         return new Slab(set.height(), List.of(), content, set.broken());
     }
@@ -76,7 +76,7 @@ public record Press(Grid grid, Typefaces faces) {
         List<String> broken = new ArrayList<>();
         double y = 0;
         for (Paragraph words : paragraphs) {
-            Setting set = running(words, scale().small(), x, y, grid.right() - x);
+            SetText set = running(words, scale().small(), x, y, grid.right() - x);
             items.add(item(set.lines()));
             broken.addAll(set.broken());
             y += set.height();

@@ -48,8 +48,8 @@ public final class RuleOfConduct {
         Grid grid = press.grid();
         double x = behind ? grid.left() : grid.axis();
         double width = grid.besideNumbers();
-        Setting title = press.balanced(text.title(), press.scale().title(), x, 0, width);
-        Setting how = press.running(text.how(), press.scale().small(), x, 0, width);
+        SetText title = press.balanced(text.title(), press.scale().title(), x, 0, width);
+        SetText how = press.running(text.how(), press.scale().small(), x, 0, width);
         Slab both = Slab.stack(List.of(Press.slab(Role.TITLE, title), Press.slab(Role.PARAGRAPH, how)));
         double hole = Math.max(0, grid.hole().height() - both.height());
         return Slab.stack(List.of(both, Slab.space(hole), press.space(0.35)));
@@ -65,7 +65,7 @@ public final class RuleOfConduct {
         double pad = (isRunIn() ? RUN_IN_PAD : PAD) * small.leading();
         if (isRunIn()) {
             TypeSize type = manner == Manner.RUN_IN ? small : press.scale().foot();
-            Setting whole = press.running(rule.whole(), type, grid.left(), pad, grid.inner());
+            SetText whole = press.running(rule.whole(), type, grid.left(), pad, grid.inner());
             return new Slab(
                     whole.height() + 2 * pad,
                     List.of(),
@@ -77,9 +77,9 @@ public final class RuleOfConduct {
         TypeSize sentence = open ? new TypeSize(size, LEADING * size) : small;
         TypeSize key = open ? press.scale().turns() : small;
         double x = grid.left() + KEYS * grid.inner();
-        Setting keys = press.balanced(rule.key(), key, grid.left(), pad, x - grid.left() - small.size() / 2);
-        double level = Setting.baseline(press.faces(), key, 0) - Setting.baseline(press.faces(), sentence, 0);
-        Setting said = press.running(rule.said(), sentence, x, pad + level, grid.right() - x);
+        SetText keys = press.balanced(rule.key(), key, grid.left(), pad, x - grid.left() - small.size() / 2);
+        double level = SetText.baseline(press.faces(), key, 0) - SetText.baseline(press.faces(), sentence, 0);
+        SetText said = press.running(rule.said(), sentence, x, pad + level, grid.right() - x);
         return new Slab(
                 Math.max(keys.height(), level + said.height()) + 2 * pad,
                 List.of(),

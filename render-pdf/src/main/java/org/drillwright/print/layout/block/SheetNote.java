@@ -45,7 +45,7 @@ public final class SheetNote {
     }
 
     private static Frame set(Paragraph words, double size, double width, Labels labels, Typefaces faces) {
-        Setting set = Setting.of(faces, words, size, new Setting.Column(0, 0, width + 0.01));
+        SetText set = SetText.of(faces, words, size, new SetText.Column(0, 0, width + 0.01));
         Frame note = new Frame(width, set.height(), 0, List.of(), List.of(new Node.Words(Role.PARAGRAPH, set.lines())));
         return Mirrored.pages(List.of(note), labels.language().locale(), faces).get(0);
     }

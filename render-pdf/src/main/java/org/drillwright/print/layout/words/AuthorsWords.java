@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.drillwright.print.frame.Span;
+import org.drillwright.print.frame.RunRole;
 
 /**
  * What the reading of a drill tells of its words.
@@ -59,8 +59,8 @@ public record AuthorsWords(
     }
 
     /** How words of a language are marked among labels of another. */
-    public static Span among(Labels labels, Locale language) {
+    public static RunRole among(Labels labels, Locale language) {
         boolean same = language.getLanguage().equals(labels.language().locale().getLanguage());
-        return same ? Span.PLAIN : Span.in(language);
+        return same ? RunRole.PLAIN : RunRole.in(language);
     }
 }

@@ -43,8 +43,8 @@ public record Camera(Point right, Point down, Point away) {
         return new Camera(new Point(0, -side, 0), new Point(-side * sin, 0, -cos), new Point(side * cos, 0, -sin));
     }
 
-    public Spot see(Point point) {
-        return new Spot(right.dot(point), down.dot(point));
+    public PaperPoint see(Point point) {
+        return new PaperPoint(right.dot(point), down.dot(point));
     }
 
     /** How far from the eye, in metres from a plane through the origin; more is farther. */

@@ -26,12 +26,12 @@ public final class Going {
     /** Feet that go less far stand, in metres. */
     private static final double STANDING = 0.05;
 
-    private final Person from;
-    private final Person to;
+    private final PosedBody from;
+    private final PosedBody to;
     private final double share;
     private final double hand;
 
-    private Going(Person from, Person to, double share) {
+    private Going(PosedBody from, PosedBody to, double share) {
         this.from = from;
         this.to = to;
         this.share = share;
@@ -57,20 +57,20 @@ public final class Going {
      *
      * @param share of the way, 0 to 1
      */
-    public static Optional<Person> between(Person from, Person to, double share) {
+    public static Optional<PosedBody> between(PosedBody from, PosedBody to, double share) {
         boolean one = from.side() == to.side() && from.leftHanded() == to.leftHanded();
         return one && from.feetKnown() && to.feetKnown()
                 ? Optional.of(new Going(from, to, share).person())
                 : Optional.empty();
     }
 
-    private Person person() {
+    private PosedBody person() {
         Trunk trunk = trunk();
         Optional<Arm> arm =
                 from.swordArm().flatMap(old -> to.swordArm().map(next -> arm(trunk.shoulder(1), old, next, hand)));
         Optional<Blade> blade = arm.flatMap(held ->
                 from.blade().flatMap(old -> to.blade().map(next -> blade(held.wrist(), old, next))));
-        return new Person(
+        return new PosedBody(
                 from.side(),
                 from.leftHanded(),
                 from.ahead(),

@@ -7,12 +7,12 @@ import org.drillwright.print.pose.body.Trunk.Slice;
 /** What a body covers on paper: discs and what lies between them. */
 public final class Silhouette {
 
-    private record Disc(Spot middle, double radius) {}
+    private record Disc(PaperPoint middle, double radius) {}
 
     private record Bone(Disc from, Disc to) {
 
         /** From a place to the edge; below 0 inside. */
-        double distance(Spot spot) {
+        double distance(PaperPoint spot) {
             double x = to.middle.x() - from.middle.x();
             double y = to.middle.y() - from.middle.y();
             double square = x * x + y * y;
@@ -31,7 +31,7 @@ public final class Silhouette {
     }
 
     /** A whole person without the blade. */
-    public static Silhouette of(Person person, Camera camera) {
+    public static Silhouette of(PosedBody person, Camera camera) {
         Silhouette silhouette = withoutSword(person, camera);
         person.swordArm()
                 .ifPresent(arm -> silhouette.chain(arm.balls(person.trunk().shoulders())));
@@ -43,7 +43,7 @@ public final class Silhouette {
     }
 
     /** A person without the arm that holds the sword. */
-    public static Silhouette withoutSword(Person person, Camera camera) {
+    public static Silhouette withoutSword(PosedBody person, Camera camera) {
         Silhouette silhouette = new Silhouette(camera);
         silhouette.trunk(person.trunk());
         silhouette.head(person.head());
@@ -63,8 +63,8 @@ public final class Silhouette {
     }
 
     private void trunk(Trunk trunk) {
-        Spot below = camera.see(trunk.pelvis());
-        Spot above = camera.see(trunk.shoulders());
+        PaperPoint below = camera.see(trunk.pelvis());
+        PaperPoint above = camera.see(trunk.shoulders());
         double length = below.distance(above);
         double x = (below.y() - above.y()) / length;
         double y = (above.x() - below.x()) / length;
@@ -77,7 +77,7 @@ public final class Silhouette {
     }
 
     private double across(Point way, double x, double y) {
-        Spot seen = camera.see(way);
+        PaperPoint seen = camera.see(way);
         return seen.x() * x + seen.y() * y;
     }
 
@@ -94,7 +94,7 @@ public final class Silhouette {
     }
 
     /** From a place on paper to the nearest edge, in metres; below 0 inside. */
-    public double distance(Spot spot) {
+    public double distance(PaperPoint spot) {
         double least = Double.MAX_VALUE;
         for (Bone bone : bones) {
             least = Math.min(least, bone.distance(spot));

@@ -15,7 +15,7 @@ final class ByName {
     private ByName() {}
 
     /** Everybody who works in some of the rounds, each once. */
-    static List<String> people(Collection<Round> rounds, Naming names, Words words) {
+    static List<String> people(Collection<Round> rounds, Naming names, WallTexts words) {
         return rounds.stream()
                 .flatMap(round -> round.groups().stream())
                 .flatMap(group -> group.people().stream())
@@ -25,11 +25,11 @@ final class ByName {
     }
 
     /** What somebody is called in a list; whoever teaches is named by that. */
-    static String called(String person, Naming names, Words words) {
-        return person.equals(History.INSTRUCTOR) ? words.text(Word.INSTRUCTOR) : names.of(person);
+    static String called(String person, Naming names, WallTexts words) {
+        return person.equals(History.INSTRUCTOR) ? words.text(WallText.INSTRUCTOR) : names.of(person);
     }
 
-    static Comparator<String> order(Naming names, Words words) {
+    static Comparator<String> order(Naming names, WallTexts words) {
         Function<String, String> called = name -> called(name, names, words);
         Collator letters = Collator.getInstance(words.locale());
         return Comparator.<String, String>comparing(called, letters)

@@ -55,9 +55,9 @@ record Evening(List<Column> columns, List<Row> rows, Map<String, String> keys) {
         static final Cell AWAY = new Cell("", "", false, false);
     }
 
-    static Evening of(PairingPlan pairs, Naming names, Words words) {
+    static Evening of(PairingPlan pairs, Naming names, WallTexts words) {
         List<Round> rounds = pairs.rounds().stream().skip(pairs.firstPlanned()).toList();
-        Signs signs = new Signs(names, words);
+        NoteLetters signs = new NoteLetters(names, words);
         List<Row> rows = new ArrayList<>();
         for (String person : ByName.people(rounds, names, words)) {
             rows.add(new Row(
@@ -107,10 +107,10 @@ record Evening(List<Column> columns, List<Row> rows, Map<String, String> keys) {
         return group.people().size() > 1 && group.people().get(0).equals(person);
     }
 
-    private static Cell cell(String person, Round round, PairingPlan pairs, Signs signs) {
+    private static Cell cell(String person, Round round, PairingPlan pairs, NoteLetters signs) {
         return round.groupOf(person)
                 .map(group -> new Cell(
-                        group.place() == 0 ? Signs.ALONE : String.valueOf(group.place()),
+                        group.place() == 0 ? NoteLetters.ALONE : String.valueOf(group.place()),
                         signs.of(group),
                         round.number() == 1 || pairs.movers(round.number()).contains(person),
                         leads(person, group)))

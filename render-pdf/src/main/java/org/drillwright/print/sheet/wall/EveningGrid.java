@@ -122,34 +122,35 @@ final class EveningGrid {
     }
 
     private Block head(List<Evening.Column> rounds, boolean allRounds, List<Evening.Row> some, boolean allNames) {
-        Words words = notice.wording();
+        WallTexts words = notice.wording();
         String heading = rounds(
                 allNames
                         ? notice.day()
                         : words.text(
-                                Word.NAMES,
+                                WallText.NAMES,
                                 notice.day(),
                                 shown(some.get(0).name()),
                                 shown(some.get(some.size() - 1).name())),
                 rounds,
                 allRounds);
         List<Styled> how = List.of(
-                Notice.bold(words.text(Word.FIND_PLACE)),
-                Notice.plain(words.text(allNames ? Word.PARTNER : Word.PARTNER_ELSEWHERE)),
-                Notice.bold(words.text(Word.LARGE)),
-                Notice.plain(words.text(Word.SMALL)));
+                Notice.bold(words.text(WallText.FIND_PLACE)),
+                Notice.plain(words.text(allNames ? WallText.PARTNER : WallText.PARTNER_ELSEWHERE)),
+                Notice.bold(words.text(WallText.LARGE)),
+                Notice.plain(words.text(WallText.SMALL)));
         return notice.head(
                 heading, List.of(how, rules.stream().map(Notice::plain).toList(), drills(rounds), keys()));
     }
 
     private String rounds(String heading, List<Evening.Column> rounds, boolean all) {
-        Words words = notice.wording();
+        WallTexts words = notice.wording();
         int first = rounds.get(0).round();
         if (!all || !whole) {
             List<Integer> numbers = rounds.stream().map(Evening.Column::round).toList();
-            return words.text(numbers.size() == 1 ? Word.IN_ROUND : Word.IN_ROUNDS, heading, Runs.of(numbers, words));
+            return words.text(
+                    numbers.size() == 1 ? WallText.IN_ROUND : WallText.IN_ROUNDS, heading, Runs.of(numbers, words));
         }
-        return first == 1 ? heading : words.text(Word.FROM_ROUND, heading, first);
+        return first == 1 ? heading : words.text(WallText.FROM_ROUND, heading, first);
     }
 
     private List<Styled> drills(List<Evening.Column> rounds) {

@@ -11,7 +11,7 @@ import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.layout.block.Mirrored;
-import org.drillwright.print.sheet.Feet;
+import org.drillwright.print.sheet.PageFooter;
 import org.drillwright.print.text.Typefaces;
 
 /**
@@ -39,10 +39,10 @@ public final class EveningSheet {
             School school,
             String mark,
             Typefaces faces) {
-        Words words = Words.in(school.language());
+        WallTexts words = WallTexts.in(school.language());
         String day = words.day(plan.brief().date());
-        String foot = Feet.words(
-                mark.isEmpty() ? "" : words.text(Word.PLAN, mark), school.name(), day, words.text(Word.PRINT));
+        String foot = PageFooter.words(
+                mark.isEmpty() ? "" : words.text(WallText.PLAN, mark), school.name(), day, words.text(WallText.PRINT));
         return of(new Notice(words, day, foot, plan::title, plan::repetitions, size, faces), pairs, names);
     }
 
@@ -52,20 +52,20 @@ public final class EveningSheet {
 
     /** For the wall. */
     public List<Frame> pages() {
-        Optional<Lines> lines = Lines.of(pairs, names, notice.wording());
+        Optional<LineRounds> lines = LineRounds.of(pairs, names, notice.wording());
         Evening evening = Evening.of(pairs, names, notice.wording());
         if (lines.isEmpty()) {
             List<String> rules = new ArrayList<>(rule());
-            rules.addAll(byChoice(Spot.PLACE));
+            rules.addAll(byChoice(PlaceKind.PLACE));
             return mirrored(new EveningGrid(notice, evening, rules, /* whole= */ true).pages(0));
         }
         List<Frame> pages = new ArrayList<>(new LinesPage(
                         notice,
                         lines.get(),
                         heading(),
-                        new LinesWords(notice, pairs, lines.get()).paragraphs(byChoice(Spot.POST)),
+                        new LinesWords(notice, pairs, lines.get()).paragraphs(byChoice(PlaceKind.POST)),
                         lines.get().walks().stream()
-                                .map(walk -> Lines.staying(walk, names, notice.wording()))
+                                .map(walk -> LineRounds.staying(walk, names, notice.wording()))
                                 .toList())
                 .pages());
         Evening read = evening.only(round -> pairs.walk(round).isEmpty());
@@ -89,16 +89,17 @@ public final class EveningSheet {
     private String heading() {
         return pairs.firstPlanned() == 0
                 ? notice.day()
-                : notice.wording().text(Word.FROM_ROUND, notice.day(), pairs.firstPlanned() + 1);
+                : notice.wording().text(WallText.FROM_ROUND, notice.day(), pairs.firstPlanned() + 1);
     }
 
     /** That two new ones work together is no slip; and who watches them. */
-    private List<String> byChoice(Spot spot) {
+    private List<String> byChoice(PlaceKind spot) {
         boolean one = pairs.rounds().stream().map(Round::drill).distinct().count() == 1;
         List<String> said = new ArrayList<>(pairs.watched().stream()
-                .map(watch -> Watching.choice(watch, one ? "" : notice.title().apply(watch.drill()), notice.wording()))
+                .map(watch ->
+                        Supervision.choice(watch, one ? "" : notice.title().apply(watch.drill()), notice.wording()))
                 .toList());
-        said.addAll(Watching.sentences(pairs, spot, names, notice.wording()));
+        said.addAll(Supervision.sentences(pairs, spot, names, notice.wording()));
         return said;
     }
 

@@ -9,7 +9,7 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Type;
 
@@ -52,7 +52,7 @@ record GridPage(
     }
 
     private static double heads(Notice notice) {
-        return Setting.LEADING * (LETTER + ROUND) * notice.scale() + 4;
+        return SetText.LEADING * (LETTER + ROUND) * notice.scale() + 4;
     }
 
     /** What is left for rows, in points. */
@@ -68,7 +68,7 @@ record GridPage(
     private static double height(Notice notice, String name, double width) {
         return LEADING
                 + notice.type(1).set(Face.REGULAR, name, 0, 0, width + SLACK).height()
-                - Setting.LEADING;
+                - SetText.LEADING;
     }
 
     /** What rounding may take away from a column that is as wide as its widest name. */
@@ -158,7 +158,7 @@ record GridPage(
                 Role.COLUMN_HEAD,
                 List.of(small.line(
                         Face.REGULAR,
-                        notice.wording().text(Word.COLUMN_ROUND),
+                        notice.wording().text(WallText.COLUMN_ROUND),
                         notice.sheet().margin(),
                         baseline))));
         for (int at = 0; at < rounds.size(); at++) {
@@ -176,7 +176,7 @@ record GridPage(
         Type names = notice.type(size);
         double baseline = y + (height + names.capHeight()) / 2;
         List<Node> cells = new ArrayList<>();
-        Setting set = names.set(Face.REGULAR, row.name(), notice.sheet().margin(), 0, size * (name + SLACK));
+        SetText set = names.set(Face.REGULAR, row.name(), notice.sheet().margin(), 0, size * (name + SLACK));
         double first = set.lines().isEmpty() ? 0 : set.lines().get(0).baseline();
         double last = set.lines().isEmpty()
                 ? 0

@@ -85,7 +85,7 @@ final class LinesDrawing {
     }
 
     private String said() {
-        return notice.wording().text(Word.DRAWN, walk.length(), String.join(", ", names));
+        return notice.wording().text(WallText.DRAWN, walk.length(), String.join(", ", names));
     }
 
     private void post(int post, List<Mark> marks) {
@@ -139,7 +139,7 @@ final class LinesDrawing {
         Type small = notice.type(NUMBER * scale);
         double door = width - Press.HEAVY;
         marks.add(new Mark.Line(door, line, door, other + radius, 2 * Press.HEAVY, Ink.BLACK));
-        String said = notice.wording().text(Word.DOOR);
+        String said = notice.wording().text(WallText.DOOR);
         marks.add(small.line(
                 Face.REGULAR, said, width - small.width(Face.REGULAR, said), other + radius + 1.2 * small.size()));
     }

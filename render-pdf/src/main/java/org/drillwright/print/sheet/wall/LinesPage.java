@@ -34,7 +34,7 @@ final class LinesPage {
     private static final String JOINS = "*";
 
     private final Notice notice;
-    private final Lines lines;
+    private final LineRounds lines;
     private final String heading;
     private final List<List<Styled>> said;
     private final List<Block> drawings;
@@ -47,13 +47,13 @@ final class LinesPage {
      * @param said paragraphs above the drawing
      * @param staying names of the line that stays, forming by forming
      */
-    LinesPage(Notice notice, Lines lines, String heading, List<List<Styled>> said, List<List<String>> staying) {
+    LinesPage(Notice notice, LineRounds lines, String heading, List<List<Styled>> said, List<List<String>> staying) {
         this.notice = notice;
         this.lines = lines;
         this.heading = heading;
         this.said = said;
         Type unit = notice.type(1);
-        List<String> names = lines.rows().stream().map(Lines.Row::name).toList();
+        List<String> names = lines.rows().stream().map(LineRounds.Row::name).toList();
         this.shown = ShortNames.of(names, one -> unit.width(Face.REGULAR, one) > EveningGrid.LONGEST_NAME);
         this.drawings = IntStream.range(0, staying.size())
                 .mapToObj(at -> drawing(lines.walks().get(at), staying.get(at)))
@@ -76,8 +76,9 @@ final class LinesPage {
         if (lines.walks().size() == 1) {
             return drawn;
         }
-        Words words = notice.wording();
-        String caption = words.text(walk.from() == walk.to() ? Word.ROUND : Word.ROUNDS, Lines.numbers(walk, words));
+        WallTexts words = notice.wording();
+        String caption = words.text(
+                walk.from() == walk.to() ? WallText.ROUND : WallText.ROUNDS, LineRounds.numbers(walk, words));
         return Block.stack(List.of(
                 notice.type(HEAD * notice.scale())
                         .paragraph(Face.BOLD, caption, notice.sheet().inner()),
@@ -88,7 +89,7 @@ final class LinesPage {
         return shown.getOrDefault(one, one);
     }
 
-    private static String post(Lines.Row row, int at) {
+    private static String post(LineRounds.Row row, int at) {
         return row.posts().get(at) + (row.joins() ? JOINS : "");
     }
 
@@ -128,18 +129,18 @@ final class LinesPage {
         return parts;
     }
 
-    private List<Lines.Row> part(int parts, int part) {
+    private List<LineRounds.Row> part(int parts, int part) {
         int count = lines.rows().size();
         int longest = (count + parts - 1) / parts;
         return lines.rows().subList(Math.min(count, part * longest), Math.min(count, (part + 1) * longest));
     }
 
-    private Block head(List<Lines.Row> rows, boolean all, int drawn) {
+    private Block head(List<LineRounds.Row> rows, boolean all, int drawn) {
         String told = all || rows.isEmpty()
                 ? heading
                 : notice.wording()
                         .text(
-                                Word.NAMES,
+                                WallText.NAMES,
                                 heading,
                                 shown(rows.get(0).name()),
                                 shown(rows.get(rows.size() - 1).name()));
@@ -148,7 +149,7 @@ final class LinesPage {
         return Block.stack(blocks);
     }
 
-    private Layout layout(List<Lines.Row> rows, boolean all, int drawn) {
+    private Layout layout(List<LineRounds.Row> rows, boolean all, int drawn) {
         double room = notice.bottom()
                 - notice.sheet().margin()
                 - head(rows, all, drawn).height()
@@ -167,7 +168,7 @@ final class LinesPage {
         return lines.walks().size() > 1 ? 1.4 * HEAD * notice.scale() : 0;
     }
 
-    private Frame page(List<Lines.Row> rows, boolean all, int drawn, int number) {
+    private Frame page(List<LineRounds.Row> rows, boolean all, int drawn, int number) {
         double margin = notice.sheet().margin();
         Block head = head(rows, all, drawn);
         Layout layout = layout(rows, all, drawn);
@@ -216,7 +217,7 @@ final class LinesPage {
         cells.add(new Node.Words(
                 Role.COLUMN_HEAD,
                 List.of(first.line(
-                        Face.REGULAR, notice.wording().text(Word.COLUMN_ROUNDS), left, top - 0.4 * first.size()))));
+                        Face.REGULAR, notice.wording().text(WallText.COLUMN_ROUNDS), left, top - 0.4 * first.size()))));
         for (int at = 0; at < posts.length; at++) {
             Walk walk = lines.walks().get(at);
             String rounds = walk.from() == walk.to() ? "" + walk.from() : walk.from() + "\u2013" + walk.to();
@@ -230,7 +231,7 @@ final class LinesPage {
         return new Node.Group(Role.ROW, cells);
     }
 
-    private Node row(Lines.Row row, double left, double middle, double size) {
+    private Node row(LineRounds.Row row, double left, double middle, double size) {
         Type type = notice.type(size);
         List<Node> cells = new ArrayList<>();
         double baseline = middle + type.capHeight() / 2;
@@ -246,7 +247,7 @@ final class LinesPage {
     }
 
     /** A name that nothing shortens is set smaller, so that it stays on its line. */
-    private Node name(Lines.Row row, double left, double baseline, double size) {
+    private Node name(LineRounds.Row row, double left, double baseline, double size) {
         String words = shown(row.name());
         double wide = notice.type(size).width(Face.REGULAR, words);
         Type type = notice.type(size * Math.min(1, name * size / wide));

@@ -10,7 +10,7 @@ import org.drillwright.plan.pair.Walk;
 import org.drillwright.print.text.Styled;
 
 /** What stands above two lines that walk. */
-record LinesWords(Notice notice, PairingPlan pairs, Lines lines) {
+record LinesWords(Notice notice, PairingPlan pairs, LineRounds lines) {
 
     /** @param toKnow sentences that everybody should know */
     List<List<Styled>> paragraphs(List<String> toKnow) {
@@ -31,42 +31,42 @@ record LinesWords(Notice notice, PairingPlan pairs, Lines lines) {
                 .anyMatch(round -> !round.drill()
                         .equals(pairs.rounds().get(round.number() - 2).drill()));
         return List.of(
-                Notice.bold(text(Word.B_MOVES)),
-                Notice.plain(text(Word.TO_POST_ONE)
-                        + (several ? " " + text(Word.DRILL_CHANGES) : "")
+                Notice.bold(text(WallText.B_MOVES)),
+                Notice.plain(text(WallText.TO_POST_ONE)
+                        + (several ? " " + text(WallText.DRILL_CHANGES) : "")
                         + " "
-                        + text(lines.byLines() ? Word.A_LEADS : Word.KNOWING_LEADS)));
+                        + text(lines.byLines() ? WallText.A_LEADS : WallText.KNOWING_LEADS)));
     }
 
     private List<Styled> find() {
-        return List.of(Notice.bold(text(Word.FIND_POST)), Notice.plain(text(Word.OPPOSITE)));
+        return List.of(Notice.bold(text(WallText.FIND_POST)), Notice.plain(text(WallText.OPPOSITE)));
     }
 
-    private String text(Word word, Object... values) {
+    private String text(WallText word, Object... values) {
         return notice.wording().text(word, values);
     }
 
     private String rounds(List<Integer> numbers) {
-        return Runs.named(Word.AT_ROUND, Word.AT_ROUNDS, numbers, notice.wording());
+        return Runs.named(WallText.AT_ROUND, WallText.AT_ROUNDS, numbers, notice.wording());
     }
 
     private List<Styled> changing(Walk before, Walk after) {
         List<String> changing = lines.rows().stream()
                 .filter(row -> isOtherLine(row, lines.walks().indexOf(before)))
-                .map(Lines.Row::name)
+                .map(LineRounds.Row::name)
                 .toList();
         String crossing = changing.isEmpty()
-                ? text(Word.CROSSING_NOBODY)
-                : notice.wording().counted(Word.CROSSING, changing.size(), String.join(", ", changing));
+                ? text(WallText.CROSSING_NOBODY)
+                : notice.wording().counted(WallText.CROSSING, changing.size(), String.join(", ", changing));
         return List.of(
-                Notice.bold(text(Word.AFTER_ROUND, before.to())),
+                Notice.bold(text(WallText.AFTER_ROUND, before.to())),
                 Notice.plain(text(
-                        after.from() == after.to() ? Word.POST_FOR_ROUND : Word.POST_FOR_ROUNDS,
+                        after.from() == after.to() ? WallText.POST_FOR_ROUND : WallText.POST_FOR_ROUNDS,
                         crossing,
-                        Lines.numbers(after, notice.wording()))));
+                        LineRounds.numbers(after, notice.wording()))));
     }
 
-    private static boolean isOtherLine(Lines.Row row, int forming) {
+    private static boolean isOtherLine(LineRounds.Row row, int forming) {
         String before = row.posts().get(forming);
         String after = row.posts().get(forming + 1);
         return before.length() > 1 && after.length() > 1 && before.charAt(0) != after.charAt(0);
@@ -83,7 +83,7 @@ record LinesWords(Notice notice, PairingPlan pairs, Lines lines) {
         List<Styled> said = new ArrayList<>();
         read.forEach((drill, rounds) -> {
             said.add(Notice.bold(rounds(rounds)));
-            said.add(Notice.plain(text(Word.NO_LINES, notice.title().apply(drill))));
+            said.add(Notice.plain(text(WallText.NO_LINES, notice.title().apply(drill))));
         });
         return said;
     }
@@ -92,13 +92,13 @@ record LinesWords(Notice notice, PairingPlan pairs, Lines lines) {
         List<Styled> said = new ArrayList<>();
         boolean rests = lines.walks().stream().anyMatch(Walk::hasRest);
         if (rests && lines.joining().isEmpty()) {
-            said.add(Notice.plain(text(Word.RESTS)));
+            said.add(Notice.plain(text(WallText.RESTS)));
         }
         lines.joining().forEach((round, who) -> {
             if (said.isEmpty()) {
-                said.add(Notice.plain(text(Word.JOINS_ONCE)));
+                said.add(Notice.plain(text(WallText.JOINS_ONCE)));
             }
-            said.add(Notice.bold(text(Word.AT_ROUND, round)));
+            said.add(Notice.bold(text(WallText.AT_ROUND, round)));
             said.add(Notice.plain(who + "."));
         });
         return said;
@@ -114,8 +114,8 @@ record LinesWords(Notice notice, PairingPlan pairs, Lines lines) {
         drills.forEach((drill, rounds) -> {
             int times = notice.repetitions().applyAsInt(drill);
             words.add(Notice.bold(rounds(rounds)));
-            words.add(Notice.plain(
-                    notice.wording().counted(Word.TIMES, times, notice.title().apply(drill))));
+            words.add(Notice.plain(notice.wording()
+                    .counted(WallText.TIMES, times, notice.title().apply(drill))));
         });
         return words;
     }

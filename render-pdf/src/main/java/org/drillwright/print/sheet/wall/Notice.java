@@ -11,7 +11,7 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.layout.fit.Legibility;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Sheet;
@@ -29,7 +29,7 @@ import org.drillwright.print.text.Typefaces;
  * @param repetitions of a drill with each partner in each role, by its id
  */
 record Notice(
-        Words wording,
+        WallTexts wording,
         String day,
         String foot,
         UnaryOperator<String> title,
@@ -87,21 +87,21 @@ record Notice(
     /** From how far type is read, in metres; where that is near, what helps; and the page. */
     String end(Type read, int page) {
         double metres = Math.floor(Legibility.readFrom(read.capHeight()) / 100) / 10;
-        return end(metres < CLOSE ? Word.READ_FROM_CLOSE : Word.READ_FROM, metres, page);
+        return end(metres < CLOSE ? WallText.READ_FROM_CLOSE : WallText.READ_FROM, metres, page);
     }
 
-    private String end(Word read, double metres, int page) {
+    private String end(WallText read, double metres, int page) {
         return wording.text(read, String.format(wording.locale(), "%.1f", metres)) + " \u00B7 "
-                + wording.text(Word.PAGE, page);
+                + wording.text(WallText.PAGE, page);
     }
 
-    private Setting foot(String end) {
+    private SetText foot(String end) {
         return type(FOOT * scale()).set(Face.REGULAR, foot + " \u00B7 " + end, sheet().margin(), 0, sheet().inner());
     }
 
     /** How far down a page may be filled, whatever its foot says of the distance. */
     double bottom() {
-        return bottom(end(Word.READ_FROM_CLOSE, 99.9, 99));
+        return bottom(end(WallText.READ_FROM_CLOSE, 99.9, 99));
     }
 
     /** How far down a page may be filled over a foot with such an end. */
@@ -112,7 +112,7 @@ record Notice(
     /** A page with its foot, which ends so. */
     Frame page(List<Mark> marks, List<Node> nodes, String end) {
         Sheet sheet = sheet();
-        Setting set = foot(end);
+        SetText set = foot(end);
         List<Node> read = new ArrayList<>(nodes);
         read.add(new Node.Words(Role.PARAGRAPH, set.lines()).moved(0, sheet.bottom() - set.height()));
         return new Frame(

@@ -16,7 +16,7 @@ import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Type;
@@ -34,7 +34,7 @@ final class Slips {
     private static final String LEADS = "\u25CF";
 
     private final Notice notice;
-    private final Words words;
+    private final WallTexts words;
     private final String foot;
     private final Naming names;
     private final PairingPlan pairs;
@@ -45,7 +45,7 @@ final class Slips {
     Slips(Notice notice, PairingPlan pairs, Naming names) {
         this.notice = notice;
         this.words = notice.wording();
-        this.foot = words.text(Word.CUT);
+        this.foot = words.text(WallText.CUT);
         this.names = names;
         this.pairs = pairs;
         this.rounds = pairs.rounds().stream().skip(pairs.firstPlanned()).toList();
@@ -149,12 +149,12 @@ final class Slips {
         String lines = lines(person);
         Type large = notice.type(NAME);
         String before = lines + (lines.isEmpty() ? "" : " \u00B7 ") + LEADS + " ";
-        String full = before + words.text(Word.YOU_LEAD);
-        String brief = before + words.text(Word.LEAD_SHORT);
+        String full = before + words.text(WallText.YOU_LEAD);
+        String brief = before + words.text(WallText.LEAD_SHORT);
         double room = inner - 2 * PAD - large.width(Face.BOLD, names.of(person));
         String key = small.width(Face.REGULAR, full) > room && small.width(Face.REGULAR, brief) <= room ? brief : full;
         double keyed = small.width(Face.REGULAR, key);
-        Setting beside = large.set(Face.BOLD, names.of(person), PAD, 0.4 * PAD, inner - keyed - PAD);
+        SetText beside = large.set(Face.BOLD, names.of(person), PAD, 0.4 * PAD, inner - keyed - PAD);
         List<Node> nodes = new ArrayList<>();
         double top = 0.4 * PAD;
         if (beside.broken().isEmpty()) {
@@ -165,8 +165,8 @@ final class Slips {
             nodes.add(new Node.Words(Role.PARAGRAPH, List.of(end)));
             top += beside.height();
         } else {
-            Setting name = large.set(Face.BOLD, names.of(person), PAD, top, inner);
-            Setting below = small.set(Face.REGULAR, key, PAD, top + name.height(), inner);
+            SetText name = large.set(Face.BOLD, names.of(person), PAD, top, inner);
+            SetText below = small.set(Face.REGULAR, key, PAD, top + name.height(), inner);
             nodes.add(new Node.Words(Role.PARAGRAPH, name.lines()));
             nodes.add(new Node.Words(Role.PARAGRAPH, below.lines()));
             top += name.height() + below.height();
@@ -190,7 +190,7 @@ final class Slips {
                 .map(walk -> {
                     String first = walk.line(person) + "\u00A0" + walk.post(person, walk.from());
                     return walk.from() > pairs.firstPlanned() + 1
-                            ? words.text(Word.LINE_FROM, first, walk.from())
+                            ? words.text(WallText.LINE_FROM, first, walk.from())
                             : first;
                 })
                 .collect(Collectors.joining(", "));
@@ -205,7 +205,7 @@ final class Slips {
                 .filter(one -> type.width(Face.REGULAR, one) <= column() - number)
                 .findFirst()
                 .orElse(said.get(said.size() - 1));
-        Setting set = type.set(Face.REGULAR, fitting, number, 0, column() - number);
+        SetText set = type.set(Face.REGULAR, fitting, number, 0, column() - number);
         List<Mark.Text> lines = new ArrayList<>();
         lines.add(type.line(Face.BOLD, figures, 0, set.lines().get(0).baseline()));
         lines.addAll(set.lines());
@@ -215,34 +215,35 @@ final class Slips {
     /** In full, then in fewer words; the first that takes one line is the best. */
     private List<String> said(String person, Round round) {
         return round.groupOf(person)
-                .map(group ->
-                        said(person, group, pairs.walk(round.number()).isPresent() ? Word.AT_POST : Word.AT_PLACE))
-                .orElseGet(() -> List.of(words.text(Word.NOT_THERE)));
+                .map(group -> said(
+                        person, group, pairs.walk(round.number()).isPresent() ? WallText.AT_POST : WallText.AT_PLACE))
+                .orElseGet(() -> List.of(words.text(WallText.NOT_THERE)));
     }
 
-    private List<String> said(String person, Group group, Word place) {
+    private List<String> said(String person, Group group, WallText place) {
         List<String> others = new ArrayList<>(group.people().stream()
                 .filter(other -> !other.equals(person))
                 .map(this::shown)
                 .toList());
         group.helper()
-                .map(helper -> helper.equals(History.INSTRUCTOR) ? words.text(Word.INSTRUCTOR_SHORT) : names.of(helper))
+                .map(helper ->
+                        helper.equals(History.INSTRUCTOR) ? words.text(WallText.INSTRUCTOR_SHORT) : names.of(helper))
                 .ifPresent(others::add);
         if (others.isEmpty()) {
-            return List.of(words.text(Word.ALONE));
+            return List.of(words.text(WallText.ALONE));
         }
         String with = (Evening.leads(person, group) ? LEADS + " " : "")
                 + others.stream()
-                        .reduce((one, other) -> words.text(Word.AND, one, other))
+                        .reduce((one, other) -> words.text(WallText.AND, one, other))
                         .orElse("");
         String full = words.text(place, with, group.place());
-        String brief = words.text(Word.AT_NUMBER, with, group.place());
+        String brief = words.text(WallText.AT_NUMBER, with, group.place());
         boolean isNew = group.kind() == Group.Kind.BOTH_NEW || group.kind() == Group.Kind.WATCHED;
         return isNew
                 ? List.of(
-                        words.text(Word.TWO_NEW, full),
-                        words.text(Word.SHORT_NEW, full),
-                        words.text(Word.SHORT_NEW, brief))
+                        words.text(WallText.TWO_NEW, full),
+                        words.text(WallText.SHORT_NEW, full),
+                        words.text(WallText.SHORT_NEW, brief))
                 : List.of(full, brief);
     }
 }

@@ -30,8 +30,8 @@ class DocumentsTest {
     @TempDir
     Path folder;
 
-    private static final Choices ONE_TO_A_PAGE = new Choices(
-            Format.of(CardSize.A6), Paper.CARD, Back.NONE, Optional.empty(), Laminate.NONE, Shift.NONE, false);
+    private static final PrintOptions ONE_TO_A_PAGE = new PrintOptions(
+            Format.of(CardSize.A6), PaperChoice.CARD, Back.NONE, Optional.empty(), Laminate.NONE, Shift.NONE, false);
 
     private Documents documents(int most) {
         return new Documents(

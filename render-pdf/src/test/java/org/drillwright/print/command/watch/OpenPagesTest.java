@@ -16,21 +16,21 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.drillwright.print.command.watch.web.LoopbackServer;
-import org.drillwright.print.command.watch.web.News;
+import org.drillwright.print.command.watch.web.ServerSentEvents;
 import org.junit.jupiter.api.Test;
 
 /** The bound on pages open at once holds when all come in the same moment. */
 class OpenPagesTest {
 
-    private static final int MANY = 3 * News.READERS;
+    private static final int MANY = 3 * ServerSentEvents.READERS;
 
     @Test
     void as_many_are_told_news_as_the_bound_says_and_who_goes_leaves_room() throws Exception {
-        News news = new News();
+        ServerSentEvents news = new ServerSentEvents();
         try (LoopbackServer server = LoopbackServer.open(0, (path, query) -> Optional.empty(), news, Locale.ENGLISH)) {
             for (int round = 0; round < 5; round++) {
                 List<Socket> told = atOnce(server.address().getPort());
-                assertEquals(News.READERS, told.size(), "in round " + round);
+                assertEquals(ServerSentEvents.READERS, told.size(), "in round " + round);
                 for (Socket socket : told) {
                     socket.close();
                 }
@@ -40,7 +40,7 @@ class OpenPagesTest {
     }
 
     /** A page that is gone is noticed when it is told something: not the first time, which still goes out. */
-    private static void letThemBeMissed(News news) throws InterruptedException {
+    private static void letThemBeMissed(ServerSentEvents news) throws InterruptedException {
         for (int time = 0; time < 4; time++) {
             news.tell("anything");
             Thread.sleep(100);

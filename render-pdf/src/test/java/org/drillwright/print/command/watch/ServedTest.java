@@ -206,7 +206,7 @@ class ServedTest {
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             CannotRun said = assertThrows(
                     CannotRun.class,
-                    () -> Watching.start(temporary.resolve("school"), taken.getLocalPort(), Locale.ENGLISH));
+                    () -> WatchSession.start(temporary.resolve("school"), taken.getLocalPort(), Locale.ENGLISH));
             assertTrue(said.getMessage().contains("is taken"), said.getMessage());
         }
     }

@@ -18,7 +18,7 @@ import java.util.concurrent.TimeUnit;
 /** A folder being watched, and somebody who looks at its page. */
 final class Visit implements AutoCloseable {
 
-    private final Watching watching;
+    private final WatchSession watching;
     private final HttpClient client =
             HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(10)).build();
     private final BlockingQueue<String> news = new LinkedBlockingQueue<>();
@@ -28,7 +28,7 @@ final class Visit implements AutoCloseable {
     }
 
     Visit(Path root, Locale language) {
-        this.watching = Watching.start(root, 0, language);
+        this.watching = WatchSession.start(root, 0, language);
     }
 
     String address() {

@@ -108,7 +108,7 @@ class WholeFileTest {
     void a_part_is_no_wider_than_its_file() throws IOException {
         Path file = Files.writeString(folder.resolve("cards.pdf"), "%PDF-old");
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
-        Part part = new WholeFile(file).beside(NEW);
+        PartFile part = new WholeFile(file).beside(NEW);
         assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(part.path())));
     }
 

@@ -26,7 +26,7 @@ class TubeTest {
     /** Every dot of the edge of a tube of one radius is that far from its middle line. */
     @Test
     void a_tube_of_one_radius_is_as_wide_everywhere() {
-        for (Dot dot : Cover.dots(straight(5, 5).closed())) {
+        for (Dot dot : InkedArea.dots(straight(5, 5).closed())) {
             double beyond = Math.max(0, Math.max(-dot.x(), dot.x() - 40));
             assertEquals(5, Math.hypot(beyond, dot.y()), BULGE * 5, dot.toString());
         }
@@ -35,11 +35,11 @@ class TubeTest {
     /** The envelope of two discs touches both and cuts neither: no dot lies inside a disc. */
     @Test
     void a_tube_that_grows_cuts_no_disc() {
-        for (Dot dot : Cover.dots(straight(3, 9).closed())) {
+        for (Dot dot : InkedArea.dots(straight(3, 9).closed())) {
             assertTrue(dot.distance(new Dot(0, 0)) >= 3 * (1 - BULGE), dot.toString());
             assertTrue(dot.distance(new Dot(40, 0)) >= 9 * (1 - BULGE), dot.toString());
         }
-        Box box = Cover.of(List.of(Mark.Shape.filled(straight(3, 9).closed(), Ink.BLACK)))
+        Box box = InkedArea.of(List.of(Mark.Shape.filled(straight(3, 9).closed(), Ink.BLACK)))
                 .box();
         assertEquals(-3, box.x(), 0.1);
         assertEquals(49, box.right(), 0.1);
@@ -49,7 +49,7 @@ class TubeTest {
     @Test
     void an_open_outline_begins_where_it_is_told() {
         for (double from : new double[] {0, 7.3, 20}) {
-            List<Dot> dots = Cover.dots(straight(4, 4).open(from));
+            List<Dot> dots = InkedArea.dots(straight(4, 4).open(from));
             assertEquals(from, dots.get(0).x(), 0.05);
             assertEquals(from, dots.get(dots.size() - 1).x(), 0.05);
             assertTrue(dots.stream().allMatch(dot -> dot.x() >= from - 0.05));
@@ -70,7 +70,7 @@ class TubeTest {
     @Test
     void what_is_straight_stays_straight() {
         List<Dot> line = List.of(new Dot(0, 0), new Dot(1, 2), new Dot(4, 8), new Dot(5, 10));
-        for (Dot dot : Cover.dots(Smooth.open(line))) {
+        for (Dot dot : InkedArea.dots(Smooth.open(line))) {
             assertEquals(2 * dot.x(), dot.y(), 1e-9);
         }
     }

@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.model.Language;
 import org.drillwright.print.pdf.Family;
-import org.drillwright.print.text.Coverage;
+import org.drillwright.print.text.GlyphCoverage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -47,13 +47,13 @@ class LabelsTest {
         Set<String> said = others(language).map(labels::madeFrom).collect(Collectors.toSet());
         said.add(labels.madeFrom(new Language("xx")));
         assertEquals(Language.all().size(), said.size());
-        said.forEach(words -> assertEquals(List.of(), new Coverage(Family.dejaVu()).missing(words)));
+        said.forEach(words -> assertEquals(List.of(), new GlyphCoverage(Family.dejaVu()).missing(words)));
     }
 
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
     void every_label_can_be_printed(Language language) {
-        Coverage coverage = new Coverage(Family.dejaVu());
+        GlyphCoverage coverage = new GlyphCoverage(Family.dejaVu());
         for (Label label : Label.values()) {
             assertEquals(List.of(), coverage.missing(Labels.in(language).text(label)));
         }

@@ -44,7 +44,7 @@ class BodyProperties {
         Camera camera = Camera.oblique();
         Body body = new Body(Axes.of(Side.FOLLOWER, true, 0.4), Posture.LUNGE.leaning(lean));
         Arm arm = body.swordArm(body.swordShoulder().plus(new Point(-0.4, 0, -0.2)));
-        Person person = new Person(
+        PosedBody person = new PosedBody(
                 Side.FOLLOWER,
                 true,
                 body.axes().ahead(),

@@ -271,7 +271,7 @@ class EveningSheetTest {
                 List.of(
                         "Rounds 1 and 3: the instructor watches places 1 and 2, Marlow 3.",
                         "Round 2: Marlow watches places 1 and 2, the instructor 3."),
-                Watching.sentences(plan, Spot.PLACE, Naming.full(), Words.in(Language.ENGLISH)));
+                Supervision.sentences(plan, PlaceKind.PLACE, Naming.full(), WallTexts.in(Language.ENGLISH)));
         String text =
                 ReadBack.text(Evenings.sheet(plan, SheetSize.A4).pages().get(0)).replace('\n', ' ');
         assertTrue(text.contains("Round 2: Marlow watches places 1 and 2, the instructor 3."), text);

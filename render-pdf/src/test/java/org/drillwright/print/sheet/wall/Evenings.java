@@ -119,11 +119,11 @@ final class Evenings {
     }
 
     static EveningSheet sheet(PairingPlan plan, SheetSize size, Language language) {
-        Words words = Words.in(language);
+        WallTexts words = WallTexts.in(language);
         Notice notice = new Notice(
                 words,
                 words.day(LocalDate.of(2026, 12, 2)),
-                words.text(Word.PLAN, "C31H-J"),
+                words.text(WallText.PLAN, "C31H-J"),
                 drill -> "Parry of quarte, " + drill,
                 drill -> 8,
                 size,

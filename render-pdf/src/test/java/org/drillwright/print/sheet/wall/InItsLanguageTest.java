@@ -53,7 +53,7 @@ class InItsLanguageTest {
     }
 
     private static Set<String> bundle(Language language) {
-        return Written.texts(Words.class, "words", language)
+        return Written.texts(WallTexts.class, "words", language)
                 .flatMap(text -> words(text).stream())
                 .collect(Collectors.toSet());
     }

@@ -12,10 +12,10 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.drillwright.editing.DrillRename;
-import org.drillwright.editing.Told;
+import org.drillwright.editing.HoverText;
+import org.drillwright.formatter.Formatter;
 import org.drillwright.print.command.editor.workspace.Document;
 import org.drillwright.print.command.editor.workspace.Workspace;
-import org.drillwright.formatter.Tidy;
 import org.drillwright.wording.Message;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionKind;
@@ -136,7 +136,7 @@ final class DrillDocuments implements TextDocumentService {
     @Override
     public CompletableFuture<Hover> hover(HoverParams asked) {
         return at(asked, (page, offset) -> {
-            List<Told> told = page.hover(offset);
+            List<HoverText> told = page.hover(offset);
             return told.isEmpty()
                     ? Optional.empty()
                     : Optional.of(new Hover(
@@ -158,7 +158,7 @@ final class DrillDocuments implements TextDocumentService {
                 || asked.getContext().getOnly().stream()
                         .anyMatch(only -> kind.equals(only) || kind.startsWith(only + "."));
         return of(asked.getTextDocument(), page -> {
-            Answers answers = answers(page);
+            ProtocolJson answers = answers(page);
             List<Either<Command, CodeAction>> actions = new ArrayList<>();
             if (wanted.test(CodeActionKind.QuickFix)) {
                 page.fixes(page.positions().span(asked.getRange())).forEach(fix -> {
@@ -204,10 +204,10 @@ final class DrillDocuments implements TextDocumentService {
         return of(
                 asked.getTextDocument(),
                 page -> page.tidied().map(outcome -> {
-                    if (outcome instanceof Tidy.Tidied tidied) {
+                    if (outcome instanceof Formatter.Tidied tidied) {
                         return answers(page).rewritten(tidied.text());
                     }
-                    if (outcome instanceof Tidy.LeftAlone left) {
+                    if (outcome instanceof Formatter.LeftAlone left) {
                         conversation.tell(left.why());
                     }
                     return List.of();
@@ -273,20 +273,20 @@ final class DrillDocuments implements TextDocumentService {
                         })));
     }
 
-    private Answers answers(Page page) {
-        return new Answers(page.positions(), conversation.manner().language());
+    private ProtocolJson answers(OpenText page) {
+        return new ProtocolJson(page.positions(), conversation.manner().language());
     }
 
     /** An answer about a text that is open; nothing of any other. */
-    private <T> CompletableFuture<T> of(TextDocumentIdentifier asked, Function<Page, Optional<T>> answer) {
+    private <T> CompletableFuture<T> of(TextDocumentIdentifier asked, Function<OpenText, Optional<T>> answer) {
         return conversation.ask(() -> workspace
                 .opened(asked.getUri())
-                .map(opened -> new Page(opened.school(), opened.document()))
+                .map(opened -> new OpenText(opened.school(), opened.document()))
                 .flatMap(answer));
     }
 
     private <T> CompletableFuture<T> at(
-            TextDocumentPositionParams asked, BiFunction<Page, Integer, Optional<T>> answer) {
+            TextDocumentPositionParams asked, BiFunction<OpenText, Integer, Optional<T>> answer) {
         return of(
                 asked.getTextDocument(),
                 page -> answer.apply(page, page.positions().offset(asked.getPosition())));

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.drillwright.editing.Told;
+import org.drillwright.editing.HoverText;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.HoverCapabilities;
 import org.eclipse.lsp4j.MarkupContent;
@@ -40,13 +40,13 @@ record Manner(boolean markdown, boolean renames, Locale language) {
                 language);
     }
 
-    MarkupContent content(List<Told> told) {
+    MarkupContent content(List<HoverText> told) {
         return new MarkupContent(
                 markdown ? MarkupKind.MARKDOWN : MarkupKind.PLAINTEXT,
                 told.stream().map(this::text).collect(Collectors.joining("\n\n")));
     }
 
-    private String text(Told told) {
+    private String text(HoverText told) {
         String heading = told.heading().in(language);
         List<String> lines =
                 told.lines().stream().map(line -> line.in(language)).toList();

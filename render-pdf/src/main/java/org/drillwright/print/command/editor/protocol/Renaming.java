@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.drillwright.autofix.Edit;
 import org.drillwright.editing.DrillRename;
 import org.drillwright.editing.PersonRename;
-import org.drillwright.autofix.Edit;
 import org.drillwright.print.command.editor.workspace.Workspace;
 import org.drillwright.school.ClassFiles;
 import org.drillwright.school.SchoolFolder;
@@ -44,7 +44,7 @@ final class Renaming {
     }
 
     /** What the editor is to do; refused with one sentence where the name cannot be had. */
-    WorkspaceEdit edit(Page page, String old, String now) {
+    WorkspaceEdit edit(OpenText page, String old, String now) {
         SchoolFolder school = page.school().folder();
         Optional<Path> file = page.file(old);
         Optional<Message> refusal = old.equals(now)
@@ -92,8 +92,8 @@ final class Renaming {
         SchoolTexts.of(school).forEach(text -> texts.put(text.file(), text.text()));
         Map<String, List<TextEdit>> written = new LinkedHashMap<>();
         edits.forEach((file, own) -> {
-            Answers answers =
-                    new Answers(new Positions(texts.getOrDefault(file, new SourceFile("", ""))), manner.language());
+            ProtocolJson answers = new ProtocolJson(
+                    new Positions(texts.getOrDefault(file, new SourceFile("", ""))), manner.language());
             written.put(
                     uri(file),
                     own.stream().map((Edit edit) -> answers.edit(edit)).toList());
@@ -113,7 +113,8 @@ final class Renaming {
             Map<String, List<TextEdit>> edits = new LinkedHashMap<>();
             edits.put(
                     uri(renamed.roster().file()),
-                    new Answers(new Positions(renamed.roster().text()), manner.language()).rewritten(renamed.text()));
+                    new ProtocolJson(new Positions(renamed.roster().text()), manner.language())
+                            .rewritten(renamed.text()));
             edits.putAll(edits(school, renamed.edits()));
             return manner.renames() ? new WorkspaceEdit(changes(edits)) : new WorkspaceEdit(edits);
         } catch (IOException unreadable) {
@@ -122,7 +123,7 @@ final class Renaming {
     }
 
     /** What still has somebody's old name afterwards. */
-    List<Message> leftOf(Page page, String old) {
+    List<Message> leftOf(OpenText page, String old) {
         return names(page.school().root().resolve(ClassFiles.RECORD), old)
                 ? List.of(Message.of(Renaming.class, "left.person", ClassFiles.RECORD, old))
                 : List.of();
@@ -149,7 +150,7 @@ final class Renaming {
     }
 
     /** What still has the old name afterwards, a sentence for each. */
-    List<Message> left(Page page, String old, String now) {
+    List<Message> left(OpenText page, String old, String now) {
         List<Message> left = new ArrayList<>();
         if (!manner.renames()) {
             page.file(old)

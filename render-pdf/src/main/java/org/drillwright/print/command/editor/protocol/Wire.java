@@ -34,7 +34,7 @@ final class Wire {
     /** From whom a message comes that could not be read. */
     private static final Message NOBODY = new ResponseMessage();
 
-    private final Frames frames;
+    private final HeaderFraming frames;
     private final MessageConsumer editor;
     private final MessageJsonHandler json;
     private final RemoteEndpoint endpoint;
@@ -44,7 +44,7 @@ final class Wire {
     Wire(InputStream in, OutputStream out, LanguageServer server) {
         Map<String, JsonRpcMethod> methods = new HashMap<>(ServiceEndpoints.getSupportedMethods(LanguageServer.class));
         methods.putAll(ServiceEndpoints.getSupportedMethods(LanguageClient.class));
-        this.frames = new Frames(in);
+        this.frames = new HeaderFraming(in);
         this.json = new MessageJsonHandler(methods);
         this.editor = new StreamMessageConsumer(new BufferedOutputStream(out), json);
         this.endpoint = new RemoteEndpoint(editor, ServiceEndpoints.toEndpoint(server), Wire::error);
@@ -63,7 +63,7 @@ final class Wire {
             for (Optional<String> frame = frames.next(); frame.isPresent(); frame = frames.next()) {
                 take(frame.get());
             }
-        } catch (Frames.Unreadable broken) {
+        } catch (HeaderFraming.Unreadable broken) {
             client.showMessage(new MessageParams(
                     MessageType.Error, broken.getMessage() + " Drillwright ends; start it again from the editor."));
         } catch (IOException closed) {
@@ -134,7 +134,7 @@ final class Wire {
     private static boolean isTooDeep(String text) {
         int depth = 0;
         boolean quoted = false;
-        for (int at = 0; at < text.length() && depth <= Frames.DEEPEST; at++) {
+        for (int at = 0; at < text.length() && depth <= HeaderFraming.DEEPEST; at++) {
             char sign = text.charAt(at);
             if (quoted && sign == '\\') {
                 at++;
@@ -146,7 +146,7 @@ final class Wire {
                 depth--;
             }
         }
-        return depth > Frames.DEEPEST;
+        return depth > HeaderFraming.DEEPEST;
     }
 
     /** A fault of ours is named, and nothing of what it was about. */

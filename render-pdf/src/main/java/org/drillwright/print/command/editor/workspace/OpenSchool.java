@@ -8,12 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.drillwright.print.command.console.CannotRun;
-import org.drillwright.print.command.live.Desk;
-import org.drillwright.print.command.live.Sheet;
+import org.drillwright.print.command.filewatch.FileWatcher;
+import org.drillwright.print.command.live.LiveDrill;
+import org.drillwright.print.command.live.LiveSchool;
 import org.drillwright.print.command.live.Snapshot;
 import org.drillwright.print.command.planning.PlannedClasses;
 import org.drillwright.print.command.printing.chosen.Unprintable;
-import org.drillwright.print.command.filewatch.Watcher;
 import org.drillwright.read.ReadingRule;
 import org.drillwright.schema.FileForm;
 import org.drillwright.school.ClassFolder;
@@ -31,16 +31,16 @@ import org.drillwright.wording.Message;
 public final class OpenSchool implements AutoCloseable {
 
     private final Path root;
-    private final Desk desk;
-    private final Optional<Watcher> watcher;
+    private final LiveSchool school;
+    private final Optional<FileWatcher> watcher;
     private final Map<Path, Document> documents = new HashMap<>();
     private List<String> people = List.of();
     private boolean edited;
     private boolean saved;
 
-    private OpenSchool(Path root, Desk desk, Optional<Watcher> watcher) {
+    private OpenSchool(Path root, LiveSchool school, Optional<FileWatcher> watcher) {
         this.root = root;
-        this.desk = desk;
+        this.school = school;
         this.watcher = watcher;
     }
 
@@ -50,15 +50,15 @@ public final class OpenSchool implements AutoCloseable {
      * @param saved told, from another thread, that something of it may have been saved
      */
     static OpenSchool folder(Path root, Runnable saved) throws IOException {
-        Desk desk = Desk.open(root);
-        return new OpenSchool(root, desk, Optional.of(Watcher.start(root, saved)));
+        LiveSchool school = LiveSchool.open(root);
+        return new OpenSchool(root, school, Optional.of(FileWatcher.start(root, saved)));
     }
 
     /** A drill that lies in no school: the usual settings hold, and no other file counts. */
     static OpenSchool alone(Document document) throws IOException {
         Path root = Optional.ofNullable(document.file().getParent()).orElse(document.file());
-        Desk desk = Desk.of(SchoolFolder.of(root, unsaved(Map.of(document.file(), document))));
-        return new OpenSchool(root, desk, Optional.empty());
+        LiveSchool school = LiveSchool.of(SchoolFolder.of(root, unsaved(Map.of(document.file(), document))));
+        return new OpenSchool(root, school, Optional.empty());
     }
 
     private static Unsaved unsaved(Map<Path, Document> documents) {
@@ -95,14 +95,14 @@ public final class OpenSchool implements AutoCloseable {
     /** The school with every open text as it stands now. */
     public Snapshot now() {
         if (edited) {
-            var unused = desk.edit(unsaved(documents));
+            var unused = school.edit(unsaved(documents));
         }
         if (saved) {
-            var unused = desk.look();
+            var unused = school.look();
         }
         edited = false;
         saved = false;
-        return desk.now();
+        return school.now();
     }
 
     public SchoolFolder folder() {
@@ -175,7 +175,7 @@ public final class OpenSchool implements AutoCloseable {
         Snapshot school = now();
         List<Finding> findings = new ArrayList<>();
         entry(document).ifPresent(entry -> {
-            school.sheet(entry.name()).map(Sheet::judged).ifPresent(findings::addAll);
+            school.sheet(entry.name()).map(LiveDrill::judged).ifPresent(findings::addAll);
             findings.addAll(Unprintable.findings(List.of(entry), school.school(), school::faces));
         });
         return findings;
@@ -199,6 +199,6 @@ public final class OpenSchool implements AutoCloseable {
 
     @Override
     public void close() {
-        watcher.ifPresent(Watcher::close);
+        watcher.ifPresent(FileWatcher::close);
     }
 }

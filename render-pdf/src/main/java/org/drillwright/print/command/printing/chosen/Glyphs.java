@@ -10,10 +10,10 @@ import java.util.Set;
 import org.drillwright.check.Subject;
 import org.drillwright.model.School;
 import org.drillwright.print.layout.CardLayout;
-import org.drillwright.print.layout.Problem;
+import org.drillwright.print.layout.CardProblem;
 import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.layout.words.Labels;
-import org.drillwright.print.text.Coverage;
+import org.drillwright.print.text.GlyphCoverage;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.read.ReadingRule;
 import org.drillwright.source.Finding;
@@ -33,7 +33,7 @@ public final class Glyphs {
     private static final int NAMED = 5;
 
     private final Typefaces faces;
-    private final Coverage coverage;
+    private final GlyphCoverage coverage;
     private final Set<Integer> lacking = new LinkedHashSet<>();
     private final Set<String> drills = new LinkedHashSet<>();
 
@@ -44,14 +44,14 @@ public final class Glyphs {
 
     public Glyphs(Typefaces faces) {
         this.faces = faces;
-        this.coverage = new Coverage(faces);
+        this.coverage = new GlyphCoverage(faces);
     }
 
     /** What of a pick can be printed as far as its words go; the rest is lost, and what stops it shown. */
-    public List<Pick> printable(Picks picks, School school, Refusal refusal) {
+    public List<ChosenDrill> printable(ChosenDrills picks, School school, PrintRefusal refusal) {
         Labels labels = Labels.in(school.language());
-        List<Pick> printable = new ArrayList<>();
-        for (Pick pick : picks.drills()) {
+        List<ChosenDrill> printable = new ArrayList<>();
+        for (ChosenDrill pick : picks.drills()) {
             pick.entry().subject().ifPresent(drill -> {
                 if (look(drill, pick.words(drill, school, labels))) {
                     printable.add(pick);
@@ -66,8 +66,8 @@ public final class Glyphs {
 
     /** Looks at a drill; whether all of its card can be printed. */
     public boolean look(Subject drill, CardSubject card) {
-        List<Problem> problems = CardLayout.unprintable(card, faces);
-        for (Problem problem : problems) {
+        List<CardProblem> problems = CardLayout.unprintable(card, faces);
+        for (CardProblem problem : problems) {
             List<Written> written = PrintedWords.of(drill, problem.field());
             if (written.isEmpty()) {
                 // What the settings say has no place in the drill's file.

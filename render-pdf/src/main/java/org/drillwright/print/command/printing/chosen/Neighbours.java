@@ -37,17 +37,17 @@ final class Neighbours {
     }
 
     /** A drill that is in no set. */
-    Pick alone(Entry entry) {
+    ChosenDrill alone(Entry entry) {
         return pick(entry, Optional.empty());
     }
 
-    Pick at(Place place, Entry entry) {
+    ChosenDrill at(Place place, Entry entry) {
         return pick(entry, Optional.of(place));
     }
 
-    private Pick pick(Entry entry, Optional<Place> place) {
+    private ChosenDrill pick(Entry entry, Optional<Place> place) {
         Optional<Drill> drill = entry.subject().map(Subject::drill);
-        return new Pick(
+        return new ChosenDrill(
                 entry,
                 place,
                 drill.map(known -> places(known.needs(), place)).orElse(List.of()),

@@ -5,8 +5,8 @@ import org.drillwright.check.Subject;
 import org.drillwright.model.School;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.layout.CardLayout;
+import org.drillwright.print.layout.CardProblem;
 import org.drillwright.print.layout.Laid;
-import org.drillwright.print.layout.Problem;
 import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.text.Typefaces;
@@ -28,7 +28,7 @@ public record Preview(List<Frame> cards, List<Finding> lacking, List<Message> re
         remarks = List.copyOf(remarks);
     }
 
-    public static Preview of(Pick pick, Subject drill, School school, Typefaces faces) {
+    public static Preview of(ChosenDrill pick, Subject drill, School school, Typefaces faces) {
         Labels labels = Labels.in(school.language());
         CardSubject card = pick.card(drill, school, labels);
         Glyphs glyphs = new Glyphs(faces);
@@ -39,6 +39,6 @@ public record Preview(List<Frame> cards, List<Finding> lacking, List<Message> re
         return new Preview(
                 laid.sides(),
                 List.of(),
-                laid.problems().stream().map(Problem::sentence).toList());
+                laid.problems().stream().map(CardProblem::sentence).toList());
     }
 }

@@ -15,7 +15,7 @@ final class Unjudged {
     private Unjudged() {}
 
     /** A sentence on the counts, and one for each part around them; none if all was judged. */
-    static List<String> remark(Pick pick, Labels labels) {
+    static List<String> remark(ChosenDrill pick, Labels labels) {
         return JudgedCounts.of(List.of(pick.entry())).gaps().stream()
                 .flatMap(gap -> Stream.concat(counts(gap, labels), parts(gap, labels)))
                 .toList();

@@ -8,10 +8,10 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 import org.drillwright.check.Coverage;
 import org.drillwright.check.Subject;
-import org.drillwright.print.command.live.Sheet;
+import org.drillwright.print.command.live.LiveDrill;
 import org.drillwright.print.command.live.Snapshot;
-import org.drillwright.report.Columns;
-import org.drillwright.report.Tally;
+import org.drillwright.report.DisplayWidth;
+import org.drillwright.report.RunSummary;
 import org.drillwright.source.SourceFile;
 
 /** A drill for the page: the author's lines, what was found in them, and the phrase. */
@@ -19,7 +19,7 @@ final class DrillJson {
 
     private DrillJson() {}
 
-    static String of(Snapshot school, Sheet sheet, Locale language) {
+    static String of(Snapshot school, LiveDrill sheet, Locale language) {
         return Json.of(json -> {
             json.writeStringField("name", sheet.name());
             json.writeNumberField("revision", sheet.revision());
@@ -41,7 +41,7 @@ final class DrillJson {
                     json);
             if (sheet.subject().isPresent()) {
                 drill(sheet.subject().get(), language, json);
-                reel(new Reel(sheet.pictures()), json);
+                reel(new PictureStrip(sheet.pictures()), json);
             } else {
                 json.writeStringField("title", "");
             }
@@ -49,7 +49,7 @@ final class DrillJson {
     }
 
     /** Of how many pictures each step is, and how many there are between each of them and the next. */
-    private static void reel(Reel reel, JsonGenerator json) throws IOException {
+    private static void reel(PictureStrip reel, JsonGenerator json) throws IOException {
         numbers("shots", reel.shots(), json);
         numbers("between", reel.between(), json);
     }
@@ -62,7 +62,7 @@ final class DrillJson {
         json.writeEndArray();
     }
 
-    private static void tally(Tally tally, JsonGenerator json) throws IOException {
+    private static void tally(RunSummary tally, JsonGenerator json) throws IOException {
         json.writeNumberField("errors", tally.errors());
         json.writeNumberField("warnings", tally.warnings());
         json.writeNumberField("notes", tally.notes());
@@ -73,7 +73,7 @@ final class DrillJson {
         SourceFile file = new SourceFile("", text);
         int last = file.line(file.lineCount()).length() == 0 ? file.lineCount() - 1 : file.lineCount();
         return IntStream.rangeClosed(1, last)
-                .mapToObj(line -> Columns.shown(file.slice(file.line(line))))
+                .mapToObj(line -> DisplayWidth.shown(file.slice(file.line(line))))
                 .toList();
     }
 

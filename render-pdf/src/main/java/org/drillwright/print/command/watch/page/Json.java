@@ -8,9 +8,9 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.drillwright.report.Columns;
+import org.drillwright.report.DisplayWidth;
 import org.drillwright.source.Finding;
-import org.drillwright.source.Position;
+import org.drillwright.source.LineColumn;
 
 /** Writes what several answers have in common. */
 final class Json {
@@ -58,8 +58,8 @@ final class Json {
     static void findings(String field, List<Finding> findings, Locale language, JsonGenerator json) throws IOException {
         json.writeArrayFieldStart(field);
         for (Finding finding : findings) {
-            Position start = finding.position();
-            Position end = finding.file().position(finding.span().end());
+            LineColumn start = finding.position();
+            LineColumn end = finding.file().position(finding.span().end());
             json.writeStartObject();
             json.writeStringField("severity", finding.severity().word());
             json.writeStringField("rule", finding.rule());
@@ -69,7 +69,8 @@ final class Json {
             json.writeNumberField("endLine", end.line());
             json.writeNumberField("endColumn", end.column());
             json.writeStringField(
-                    "text", Columns.shown(finding.file().slice(finding.file().line(start.line()))));
+                    "text",
+                    DisplayWidth.shown(finding.file().slice(finding.file().line(start.line()))));
             json.writeStringField("what", finding.what().in(language));
             json.writeStringField("wayOut", finding.wayOut().in(language));
             json.writeEndObject();

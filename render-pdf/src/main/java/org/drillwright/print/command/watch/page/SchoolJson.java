@@ -5,10 +5,10 @@ import java.io.IOException;
 import java.util.Locale;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Level;
-import org.drillwright.print.command.live.Change;
-import org.drillwright.print.command.live.Sheet;
+import org.drillwright.print.command.live.LiveDrill;
+import org.drillwright.print.command.live.SchoolUpdate;
 import org.drillwright.print.command.live.Snapshot;
-import org.drillwright.report.Tally;
+import org.drillwright.report.RunSummary;
 import org.drillwright.wording.Message;
 
 /** The school and the list of its drills, for the page. */
@@ -30,15 +30,15 @@ final class SchoolJson {
             Json.texts(
                     "levels", school.school().levels().stream().map(Level::name).toList(), json);
             json.writeArrayFieldStart("drills");
-            for (Sheet sheet : school.sheets()) {
+            for (LiveDrill sheet : school.sheets()) {
                 drill(sheet, json);
             }
             json.writeEndArray();
         });
     }
 
-    private static void drill(Sheet sheet, JsonGenerator json) throws IOException {
-        Tally tally = Tally.of(1, sheet.judged());
+    private static void drill(LiveDrill sheet, JsonGenerator json) throws IOException {
+        RunSummary tally = RunSummary.of(1, sheet.judged());
         json.writeStartObject();
         json.writeStringField("name", sheet.name());
         json.writeStringField(
@@ -56,7 +56,7 @@ final class SchoolJson {
     }
 
     /** One line. */
-    static String of(Change change) {
+    static String of(SchoolUpdate change) {
         return Json.of(json -> {
             json.writeNumberField("version", change.version());
             Json.texts("saved", change.saved(), json);

@@ -31,10 +31,10 @@ public final class LoopbackServer implements AutoCloseable {
     });
     private final Hosts hosts;
     private final Site site;
-    private final News news;
+    private final ServerSentEvents news;
     private final Locale language;
 
-    private LoopbackServer(HttpServer server, Site site, News news, Locale language) {
+    private LoopbackServer(HttpServer server, Site site, ServerSentEvents news, Locale language) {
         this.language = language;
         this.server = server;
         this.hosts = new Hosts(server.getAddress().getPort());
@@ -48,7 +48,7 @@ public final class LoopbackServer implements AutoCloseable {
      * @param port 0 for any that is free
      * @param language in which it refuses
      */
-    public static LoopbackServer open(int port, Site site, News news, Locale language) throws IOException {
+    public static LoopbackServer open(int port, Site site, ServerSentEvents news, Locale language) throws IOException {
         InetAddress here = InetAddress.getByAddress("127.0.0.1", LOOPBACK);
         HttpServer server = HttpServer.create(new InetSocketAddress(here, port), 0);
         LoopbackServer opened = new LoopbackServer(server, site, news, language);
@@ -90,7 +90,7 @@ public final class LoopbackServer implements AutoCloseable {
 
     private void tellNews(HttpExchange exchange) throws IOException {
         try {
-            Manners.put(exchange.getResponseHeaders(), STREAM);
+            SecurityHeaders.put(exchange.getResponseHeaders(), STREAM);
             exchange.sendResponseHeaders(200, 0);
             news.serve(exchange.getResponseBody());
         } finally {
@@ -114,7 +114,7 @@ public final class LoopbackServer implements AutoCloseable {
     }
 
     private static void send(Answer answer, HttpExchange exchange) throws IOException {
-        Manners.put(exchange.getResponseHeaders(), answer.type());
+        SecurityHeaders.put(exchange.getResponseHeaders(), answer.type());
         if (answer.status() == ONLY_GET) {
             exchange.getResponseHeaders().set("Allow", "GET");
         }

@@ -24,7 +24,7 @@ class PageHtmlTest {
     @Test
     void no_language_leaves_a_key_or_a_gap() {
         for (Language language : Language.all()) {
-            String page = PageHtml.of(Resources.page(), language.locale());
+            String page = PageHtml.of(PageFiles.page(), language.locale());
             assertFalse(page.contains("{"), page);
             assertTrue(page.contains("<html lang=\"" + language.word() + "\" dir=\"ltr\">"), page);
         }
@@ -40,6 +40,6 @@ class PageHtmlTest {
             """)
     void sentences_of_the_page(String language, String sentence) {
         assertTrue(
-                PageHtml.of(Resources.page(), Locale.forLanguageTag(language)).contains(sentence));
+                PageHtml.of(PageFiles.page(), Locale.forLanguageTag(language)).contains(sentence));
     }
 }

@@ -1,8 +1,0 @@
-package org.drillwright.reading;
-
-/**
- * A term of the trade that people look up.
- *
- * @param id its name, the same in all languages
- */
-public record Term(TermKind kind, String id) {}

@@ -1,9 +1,0 @@
-package org.drillwright.source;
-
-/**
- * A place as people count it.
- *
- * @param line 1 or more
- * @param column 1 or more, in code points
- */
-public record Position(int line, int column) {}

@@ -32,10 +32,10 @@ class JsonFieldsTest {
         "report/JsonReport, formats.md",
         "explain/ExplanationJson, explained.md",
         "explain/SetWorkJson, coverage.md",
-        "tell/PairsJson, plan-formats.md",
-        "tell/LessonJson, plan-formats.md",
-        "tell/HallJson, plan-formats.md",
-        "tell/TermJson, plan-formats.md"
+        "report/plan/PairsJson, plan-formats.md",
+        "report/plan/LessonJson, plan-formats.md",
+        "report/plan/HallJson, plan-formats.md",
+        "report/plan/TermJson, plan-formats.md"
     })
     void every_field_is_on_the_page(String source, String page) throws IOException {
         Set<String> written = written(SOURCES.resolve(source + ".java"));

@@ -21,6 +21,13 @@ public record Tab(ChromeDriver browser) {
         browser.get(file.toUri().toString());
     }
 
+    /** As on a phone that never had it: nothing that a page from a file has kept is there any more. */
+    public void openForTheFirstTime(Path file) {
+        browser.executeCdpCommand(
+                "Storage.clearDataForOrigin", Map.of("origin", "file://", "storageTypes", "local_storage"));
+        open(file);
+    }
+
     /** In CSS pixels. */
     public void screen(int width, int height) {
         browser.executeCdpCommand(

@@ -72,13 +72,7 @@ class EveningBrowserTest {
         Files.deleteIfExists(school.root().resolve("record.csv"));
         tab.screen(390, 844);
         tab.emulate("", Map.of());
-        fresh(page);
-    }
-
-    private static void fresh(Path file) {
-        tab.open(file);
-        tab.script("localStorage.clear()");
-        tab.open(file);
+        tab.openForTheFirstTime(page);
     }
 
     private static void go(String view) {
@@ -165,7 +159,7 @@ class EveningBrowserTest {
     void axe_finds_nothing_in_other_languages(Language language) {
         EveningSchool other = EveningSchool.of(folder.resolve(language.word()), List.of("Ash", "Bo", "Cy", "Dee"))
                 .with("school.yaml", SchoolFiles.SETTINGS + "language: " + language.word() + "\n");
-        fresh(other.page());
+        tab.openForTheFirstTime(other.page());
         assertEquals(language.word(), tab.script("return document.documentElement.lang"));
         assertEquals("en", tab.script("return document.querySelector('h3 [lang]').lang"));
         for (String view : VIEWS) {
@@ -470,7 +464,7 @@ class EveningBrowserTest {
     void with_initials_the_line_says_that_it_lacks_names() {
         EveningSchool other =
                 EveningSchool.of(folder.resolve("initials"), List.of("Ann Oak", "Ben Elm", "Cy Ash", "Di Fir"));
-        fresh(other.page("--initials"));
+        tab.openForTheFirstTime(other.page("--initials"));
         tick(1);
         assertFalse(tab.at("unsaid").isDisplayed());
         String before = line();

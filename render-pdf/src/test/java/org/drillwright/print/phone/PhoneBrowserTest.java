@@ -87,11 +87,7 @@ class PhoneBrowserTest {
     void phone() {
         tab.screen(WIDTH, HEIGHT);
         tab.emulate("", Map.of());
-        tab.open(page);
-        if (!tab.script("return localStorage.length").equals(0L)) {
-            tab.script("localStorage.clear()");
-            tab.open(page);
-        }
+        tab.openForTheFirstTime(page);
     }
 
     private static void go(String view) {

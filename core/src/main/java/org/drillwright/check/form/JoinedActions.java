@@ -37,6 +37,8 @@ final class JoinedActions {
             EnumSet.of(Part.STEP, Part.STANCE, Part.BLADE),
             EnumSet.of(Part.STANCE, Part.INVITATION),
             EnumSet.of(Part.RECOVERY, Part.BLADE, Part.STANCE),
+            // Out of the lunge and out of reach in one going back (common practice, no source).
+            EnumSet.of(Part.RECOVERY, Part.STEP, Part.STANCE),
             EnumSet.of(Part.TAKING, Part.BLADE),
             EnumSet.of(Part.TAKING, Part.STANCE),
             // A parry that was deceived.
@@ -86,12 +88,13 @@ final class JoinedActions {
         return action instanceof Action.OnBlade blade && blade.contact() == Action.Contact.CHANGE_ENGAGEMENT;
     }
 
-    /** A step forward that comes behind a stroke, a parry or a guard, not with it, is a thing of its own. */
+    /** A step forward that comes behind a stroke, a parry, a recovery or a guard, not with it, is a thing of its own. */
     private static boolean goesOn(Clause clause, Set<Part> parts) {
         boolean behind = parts.contains(Part.STROKE)
                 || parts.contains(Part.LUNGE)
                 || parts.contains(Part.DEFENCE)
                 || parts.contains(Part.EVASION)
+                || parts.contains(Part.RECOVERY)
                 || parts.contains(Part.STANCE);
         boolean follows = clause.join() == Clause.Join.AND || clause.join() == Clause.Join.COMMA;
         return behind

@@ -53,6 +53,8 @@ class TooMuchInACountTest {
                 "Parry quarte with an advance.",
                 "Place the hand in quarte, opening the outside line.",
                 "Parry quarte and retreat.",
+                "Recover and retreat.",
+                "Recover and take two steps back.",
             })
     void what_is_joined_is_one_action_where_joining_is_allowed(String turn) {
         assertEquals(List.of(), found("joined", turn));
@@ -72,6 +74,8 @@ class TooMuchInACountTest {
                 "Lunge and advance.                                | advance",
                 "Parry quarte and advance.                         | advance",
                 "Parry quarte, jump forward.                       | jump forward",
+                "Recover and advance.                              | advance",
+                "Recover, retreat and lunge.                       | lunge",
                 "Take quarte and cross step forward.               | cross step forward",
             })
     void a_second_action_is_found_where_it_stands(String turn, String second) {

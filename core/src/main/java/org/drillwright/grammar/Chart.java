@@ -276,7 +276,7 @@ public final class Chart<M> {
         for (Sense.Sensed<M> sensed : sense.of(head.features(), head.arguments())) {
             boolean subject = head.arguments().stream()
                     .anyMatch(argument -> argument.relation().equals("subj"));
-            Features features = sensed.meant().isEmpty() ? about.with("acts", "none") : about;
+            Features features = sensed.meant().isEmpty() ? about.with("acts", sensed.trifle()) : about;
             add(
                     cell,
                     new Phrase<>(

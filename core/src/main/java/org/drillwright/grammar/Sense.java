@@ -10,10 +10,15 @@ public interface Sense<M> {
      * One meaning of a head with all its arguments.
      *
      * @param weight what it costs beside others, any number
+     * @param trifle where nothing is meant, which kind of nothing: {@code none}, or a name of its own
      */
-    record Sensed<M>(List<M> meant, double weight) {
+    record Sensed<M>(List<M> meant, double weight, String trifle) {
         public Sensed {
             meant = List.copyOf(meant);
+        }
+
+        public Sensed(List<M> meant, double weight) {
+            this(meant, weight, "none");
         }
     }
 

@@ -25,6 +25,9 @@ import org.drillwright.notation.Aim;
  */
 public final class Frames implements Sense<Meant> {
 
+    /** The hand or the blade goes somewhere: nothing to play, but nobody knows where it is then. */
+    private static final String MOVED = "aside moved";
+
     private final List<SemanticFrame> all = new ArrayList<>();
     private final Map<String, List<Headed>> byConcept = new HashMap<>();
     private final Map<String, List<Meant>> named = new LinkedHashMap<>();
@@ -103,11 +106,18 @@ public final class Frames implements Sense<Meant> {
             Optional<SemanticFrame.Filled> filled =
                     headed.frame().fill(concept, headed.asked(), head, arguments, loose);
             if (filled.isPresent()) {
-                found.add(new Sensed<>(meant(filled.get()), headed.frame().weight()));
+                found.add(sensed(filled.get(), headed.frame().weight()));
             }
         }
         found.sort((one, other) -> Double.compare(one.weight(), other.weight()));
         return found.subList(0, Math.min(1, found.size()));
+    }
+
+    private Sensed<Meant> sensed(SemanticFrame.Filled filled, double weight) {
+        List<Meant> meant = meant(filled);
+        return meant.isEmpty() && filled.texts().contains(MOVED)
+                ? new Sensed<>(meant, weight, "moved")
+                : new Sensed<>(meant, weight);
     }
 
     private List<Meant> meant(SemanticFrame.Filled filled) {
@@ -116,7 +126,7 @@ public final class Frames implements Sense<Meant> {
             switch (text) {
                 case "&" -> meant.addAll(filled.carried());
                 case "&parry" -> filled.carried().forEach(one -> meant.add(asParry(one)));
-                case "aside" -> {}
+                case "aside", MOVED -> {}
                 default -> meant.addAll(known.computeIfAbsent(text, ActionText::read));
             }
         }

@@ -378,15 +378,17 @@ public sealed interface Action {
         HANDS_OPPOSITE,
         /** The partner's forte is taken with one's own foible. */
         FOIBLE_ON_FORTE,
+        /** The hand or the blade goes somewhere, and it is not said into which position. */
+        MOVED,
         OTHER
     }
 
     record Aside(Trifle trifle) implements Action {
 
-        /** Whether nothing in the phrase hangs on it. */
+        /** Whether nothing in the phrase hangs on it where another action is told with it. */
         public boolean playsNothing() {
             return switch (trifle) {
-                case OTHER, HANDS_ALIKE, HANDS_OPPOSITE, FOIBLE_ON_FORTE -> true;
+                case OTHER, MOVED, HANDS_ALIKE, HANDS_OPPOSITE, FOIBLE_ON_FORTE -> true;
                 case BEND_ARM, LOWER, SWAP, HALT, ACKNOWLEDGE -> false;
             };
         }

@@ -147,7 +147,7 @@ final class Play implements Action.Cases<State> {
         Side by = moment.by();
         return switch (aside.trifle()) {
             case BEND_ARM -> state.with(by, state.of(by).bent());
-            case LOWER -> state.with(by, state.of(by).open(moment.where()));
+            case LOWER, MOVED -> state.with(by, state.of(by).open(moment.where()));
             case ACKNOWLEDGE -> defence().acknowledge(state);
             case SWAP, HALT, HANDS_ALIKE, HANDS_OPPOSITE, FOIBLE_ON_FORTE, OTHER -> state;
         };

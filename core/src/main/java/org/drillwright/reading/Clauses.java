@@ -38,6 +38,7 @@ final class Clauses {
     private final List<Span> open = new ArrayList<>();
     private final List<Span> unread = new ArrayList<>();
     private boolean said;
+    private boolean moved;
 
     /** Whether an action was forbidden, and nothing told that is done instead. */
     private boolean forbidden;
@@ -318,7 +319,7 @@ final class Clauses {
         }
         if (clauses.isEmpty() && said) {
             clauses.add(new Clause(
-                    new Action.Aside(Action.Trifle.OTHER),
+                    new Action.Aside(moved ? Action.Trifle.MOVED : Action.Trifle.OTHER),
                     Optional.empty(),
                     heard,
                     Clause.Join.BEGINS,
@@ -479,6 +480,7 @@ final class Clauses {
 
     private void clause(SentencePart piece) {
         said = true;
+        moved |= piece.moves() && !piece.isOfAnother() && !denied;
         if (piece.features().has("lunged")) {
             lunged = true;
         }

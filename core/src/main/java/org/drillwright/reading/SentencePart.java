@@ -70,6 +70,11 @@ record SentencePart(Kind kind, int from, int to, Features features, List<Meant> 
         return features.has("later");
     }
 
+    /** Whether by it the weapon goes somewhere, and nothing is said of the position that it comes to. */
+    boolean moves() {
+        return features.is("acts", "moved");
+    }
+
     Optional<String> who() {
         return features.get("who");
     }

@@ -39,6 +39,14 @@ class AsideTest implements Staged {
                 F Hold.
                 > L ? open | F sixte closed | at 1
                 = On guard in sixte, blades apart, at lunge distance.
+                L Carry the hand out to the right.
+                F Hold.
+                > L ? open | F sixte closed | at 1
+                = On guard in sixte, blades apart, at lunge distance.
+                L Retreat, carrying the hand a little to the right.
+                F Raise the rear hand.
+                > L sixte closed | F sixte closed | at 2
+                = On guard in sixte, blades apart, at lunge distance.
                 L Breathe.
                 F Hold.
                 > L sixte closed | F sixte closed | at 1

@@ -78,15 +78,7 @@ class ArchitectureTest {
 
     @Test
     void rooms_have_no_circles() {
-        slices().matching("org.drillwright.print.(*)..")
-                .should()
-                .beFreeOfCycles()
-                .check(CLASSES);
-        slices().matching("org.drillwright.print.command.(*)..")
-                .should()
-                .beFreeOfCycles()
-                .check(CLASSES);
-        slices().matching("org.drillwright.print.layout.(*)..")
+        slices().matching("org.drillwright.print.(**)")
                 .should()
                 .beFreeOfCycles()
                 .check(CLASSES);

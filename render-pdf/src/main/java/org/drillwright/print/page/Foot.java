@@ -2,6 +2,8 @@ package org.drillwright.print.page;
 
 import java.util.List;
 import java.util.function.IntFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
@@ -35,7 +37,9 @@ public final class Foot {
             SetText numbered = small.set(Face.BOLD, number, width - room + small.size(), 0, room);
             Mark rule = new Mark.Line(0, 0, width, 0, 0.5, Ink.BLACK);
             Block line = new Block(
-                    Math.max(named.height(), numbered.height()), List.of(), List.of(words(named), words(numbered)));
+                    Math.max(named.height(), numbered.height()),
+                    List.of(),
+                    List.of(paragraph(named), paragraph(numbered)));
             return Block.stack(List.of(
                     Block.space(small.size()),
                     new Block(0.5 * small.size(), List.of(rule), List.of()),
@@ -44,7 +48,12 @@ public final class Foot {
         };
     }
 
-    private static Node words(SetText set) {
+    /** What a page is part of; parts that are blank are left out. */
+    public static String words(String... parts) {
+        return Stream.of(parts).filter(part -> !part.isBlank()).collect(Collectors.joining(" \u00B7 "));
+    }
+
+    private static Node paragraph(SetText set) {
         return new Node.Words(Role.PARAGRAPH, set.lines());
     }
 }

@@ -41,8 +41,8 @@ public final class HallSheet {
         Sheet sheet = scale(hall, lying) <= scale(hall, upright) ? lying : upright;
         double width = sheet.inner();
         int scale = scale(hall, sheet);
-        String document = PageFooter.words(
-                words.mark(mark), school.name(), words.evening().text(WallText.PRINT) + ".");
+        String document =
+                Foot.words(words.mark(mark), school.name(), words.evening().text(WallText.PRINT) + ".");
         Flow flow = new Flow(sheet, 1, Foot.of(type.foot(), sheet, "", document));
         flow.add(type.heading().title(words.text(HandWord.HALL_SCALE, scale), width));
         List<Styled> above = new ArrayList<>(List.of(new Styled(sentences.lanes(floor.layout()), Face.BOLD)));

@@ -57,7 +57,7 @@ public final class LessonSheet {
         this.sentences = new LessonSentences(plan, words);
         this.type = type;
         this.width = sheet.inner();
-        String document = PageFooter.words(
+        String document = Foot.words(
                 words.mark(mark),
                 school.name(),
                 words.evening().day(plan.brief().date()));
@@ -187,7 +187,7 @@ public final class LessonSheet {
     }
 
     private List<Block> drill(LessonPart part, int number, Drill drill, List<CardNeed> cards) {
-        String work = PageFooter.words(
+        String work = Foot.words(
                 sentences.work(part),
                 cards.stream()
                         .filter(need -> need.drill().equals(drill.id()))

@@ -63,7 +63,7 @@ public final class SessionSheet {
         HandType type = new HandType(faces);
         Sheet paper = HandType.upright(size);
         SessionSheet sheet = new SessionSheet(words, type, paper.inner());
-        String document = PageFooter.words(school.name(), words.text(HandWord.NOT_STORED));
+        String document = Foot.words(school.name(), words.text(HandWord.NOT_STORED));
         Flow flow = new Flow(paper, 1, Foot.of(type.foot(), paper, words.text(HandWord.DEFERRAL), document));
         flow.add(type.heading()
                 .title(words.text(HandWord.TWO, names.of(session.one()), names.of(session.other())), paper.inner()));

@@ -44,7 +44,7 @@ public final class SubstituteSheet {
         this.names = names;
         this.type = type;
         this.sheet = Sheet.upright(size);
-        String foot = PageFooter.words(
+        String foot = Foot.words(
                 words.mark(mark),
                 school.name(),
                 words.evening().day(plan.brief().date()));

@@ -8,6 +8,7 @@ import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.Naming;
+import org.drillwright.print.page.Foot;
 import org.drillwright.print.sheet.wall.ChangeSentences;
 import org.drillwright.print.sheet.wall.PlaceKind;
 import org.drillwright.print.sheet.wall.Supervision;
@@ -57,7 +58,7 @@ record WallWords(List<Block> blocks, String foot, WallTexts words) {
                 .skip(pairs.firstPlanned())
                 .map(round -> block(round, plan, pairs, names, words))
                 .toList();
-        String foot = PageFooter.words(
+        String foot = Foot.words(
                 mark.isEmpty() ? "" : words.text(WallText.PLAN, mark),
                 school.name(),
                 words.day(plan.brief().date()),

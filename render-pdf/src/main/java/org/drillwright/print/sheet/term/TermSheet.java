@@ -22,7 +22,6 @@ import org.drillwright.print.page.Foot;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.sheet.HandWords;
-import org.drillwright.print.sheet.PageFooter;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.report.plan.TermText;
 import org.drillwright.wording.Message;
@@ -76,7 +75,7 @@ public final class TermSheet {
             Language language,
             Typefaces faces) {
         Sheet lying = new Sheet(Millimetres.toPoints(size.height()), Millimetres.toPoints(size.width()), MARGIN);
-        String words = PageFooter.words(
+        String words = Foot.words(
                 HandWords.in(language).mark(mark),
                 school,
                 Message.of(TermSheet.class, "as.of", Message.day(plan.today())).in(language.locale()));

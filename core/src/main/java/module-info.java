@@ -35,6 +35,8 @@ module org.drillwright.core {
     exports org.drillwright.wording;
     exports org.drillwright.check.folder to
             org.drillwright.print;
+    exports org.drillwright.check.jury to
+            org.drillwright.print;
     exports org.drillwright.editing to
             org.drillwright.print;
     exports org.drillwright.autofix to

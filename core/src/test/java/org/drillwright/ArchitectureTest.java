@@ -113,7 +113,7 @@ class ArchitectureTest {
 
     @Test
     void no_two_rooms_stand_on_each_other() {
-        slices().matching("org.drillwright.(*)..").should().beFreeOfCycles().check(CORE);
+        slices().matching("org.drillwright.(**)").should().beFreeOfCycles().check(CORE);
     }
 
     @Test

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.drillwright.check.Remedy;
 import org.drillwright.check.Subject;
 import org.drillwright.check.Suggestions;
+import org.drillwright.check.jury.Judge;
 import org.drillwright.formatter.Scalars;
 import org.drillwright.model.Side;
 import org.drillwright.phrase.Attempt.Otherwise;
@@ -33,7 +33,7 @@ public final class Fixes {
     public static List<Fix> of(Subject subject) {
         Fixes fixes = new Fixes(subject);
         List<Fix> all = new ArrayList<>(Autofix.each(subject));
-        Remedy.all(subject).forEach(remedy -> fixes.turn(remedy.turn()).ifPresent(all::add));
+        Judge.remedies(subject).forEach(remedy -> fixes.turn(remedy.turn()).ifPresent(all::add));
         Suggestions.of(subject)
                 .forEach(proposal -> proposal.turns()
                         .forEach(words -> fixes.empty(proposal.step(), proposal.side(), words)

@@ -34,7 +34,7 @@ public abstract class RefusalRule implements Rule {
     }
 
     /** The turns that play in place of those that this rule finds fault with. */
-    final List<Remedy> remedies(Subject subject) {
+    public final List<Remedy> remedies(Subject subject) {
         List<Remedy> remedies = new ArrayList<>();
         for (Fault fault : subject.faults()) {
             say(fault, subject)

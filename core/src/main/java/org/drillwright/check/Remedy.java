@@ -1,6 +1,5 @@
 package org.drillwright.check;
 
-import java.util.List;
 import org.drillwright.phrase.Attempt.Otherwise;
 import org.drillwright.source.Span;
 
@@ -10,15 +9,4 @@ import org.drillwright.source.Span;
  * @param rule the id of the rule
  * @param span where its finding stands
  */
-public record Remedy(String rule, Span span, Otherwise turn) {
-
-    /** All that the rules would name, in the order of the rules. */
-    public static List<Remedy> all(Subject subject) {
-        return Rules.ALL.stream()
-                .filter(RefusalRule.class::isInstance)
-                .map(RefusalRule.class::cast)
-                .flatMap(rule -> rule.remedies(subject).stream())
-                .distinct()
-                .toList();
-    }
-}
+public record Remedy(String rule, Span span, Otherwise turn) {}

@@ -70,7 +70,7 @@ public final class Subject {
     }
 
     /** The same drill, played by other hands. */
-    Subject withHands(Hands hands) {
+    public Subject withHands(Hands hands) {
         return new Subject(drill.withHands(hands), file, places, surroundings);
     }
 
@@ -276,7 +276,7 @@ public final class Subject {
     }
 
     /** The drill in each way that it may be meant, where its level, form, weapon or hands could not be read. */
-    List<Subject> meanings() {
+    public List<Subject> meanings() {
         Stream<Drill> drills = Stream.of(drill);
         if (isLost("level")) {
             drills = drills.flatMap(one -> school().levels().stream().map(level -> one.withLevel(level.name())));

@@ -1,8 +1,8 @@
 package org.drillwright.explain;
 
 import java.util.List;
-import org.drillwright.check.Judge;
 import org.drillwright.check.Subject;
+import org.drillwright.check.jury.Judge;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Span;
 

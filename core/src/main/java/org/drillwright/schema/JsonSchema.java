@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.drillwright.check.Rules;
+import org.drillwright.check.jury.Rules;
 import org.drillwright.model.School;
 import org.drillwright.model.Weapon;
 import org.drillwright.notation.Line;

@@ -2,9 +2,9 @@ package org.drillwright.school;
 
 import java.util.List;
 import java.util.Optional;
-import org.drillwright.check.Judge;
 import org.drillwright.check.Subject;
 import org.drillwright.check.Surroundings;
+import org.drillwright.check.jury.Judge;
 import org.drillwright.read.ReadDrill;
 import org.drillwright.read.Reading;
 import org.drillwright.source.Finding;

@@ -3,7 +3,7 @@ package org.drillwright.school;
 import java.util.List;
 import java.util.stream.Stream;
 import org.drillwright.check.RuleText;
-import org.drillwright.check.Rules;
+import org.drillwright.check.jury.Rules;
 import org.drillwright.read.ReadingRule;
 import org.drillwright.register.RecordRule;
 import org.drillwright.report.RuleHelp;

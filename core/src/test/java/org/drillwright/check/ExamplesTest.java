@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.drillwright.check.jury.Rules;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
 import org.drillwright.source.SourceFile;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.drillwright.check.jury.Judge;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
 import org.drillwright.read.DrillReader;

@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.drillwright.check.jury.Rules;
 import org.drillwright.phrase.Refusal;
 import org.junit.jupiter.api.Test;
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.drillwright.check.jury.Judge;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
 import org.junit.jupiter.params.ParameterizedTest;

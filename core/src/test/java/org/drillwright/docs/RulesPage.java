@@ -1,7 +1,7 @@
 package org.drillwright.docs;
 
 import org.drillwright.check.RuleText;
-import org.drillwright.check.Rules;
+import org.drillwright.check.jury.Rules;
 import org.drillwright.read.ReadingRule;
 import org.drillwright.register.RecordRule;
 import org.drillwright.source.FormerRules;

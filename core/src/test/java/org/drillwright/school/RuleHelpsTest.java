@@ -7,7 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import org.drillwright.check.Rules;
+import org.drillwright.check.jury.Rules;
 import org.drillwright.read.ReadingRule;
 import org.drillwright.register.RecordRule;
 import org.drillwright.report.RuleHelp;

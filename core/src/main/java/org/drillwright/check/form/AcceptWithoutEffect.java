@@ -1,9 +1,13 @@
 package org.drillwright.check.form;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.drillwright.check.Rule;
 import org.drillwright.check.RuleText;
-import org.drillwright.check.Rules;
 import org.drillwright.check.Subject;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
@@ -26,6 +30,13 @@ public final class AcceptWithoutEffect implements Rule {
               not-back-at-start: the next drill goes on from here
             """);
 
+    private final Supplier<List<RuleText>> rules;
+
+    /** @param rules the texts of all that are in force, this one among them */
+    public AcceptWithoutEffect(Supplier<List<RuleText>> rules) {
+        this.rules = rules;
+    }
+
     @Override
     public RuleText text() {
         return TEXT;
@@ -36,13 +47,14 @@ public final class AcceptWithoutEffect implements Rule {
         for (String written : subject.drill().accept().keySet()) {
             String id = FormerRules.now(written);
             Span span = subject.keySpan(FieldPath.of("accept").key(written));
-            Optional<RuleText> rule = Rules.text(id);
+            Optional<RuleText> rule =
+                    rules.get().stream().filter(text -> text.id().equals(id)).findFirst();
             if (rule.isEmpty()) {
                 findings.error(
                         TEXT.id(),
                         span,
                         Message.of(AcceptWithoutEffect.class, "accept-without-effect.unknown", id),
-                        Nearest.to(id, Rules.ids())
+                        Nearest.to(id, ids())
                                 .map(Nearest::meant)
                                 .orElse(Message.of(AcceptWithoutEffect.class, "accept-without-effect.unknown.way")));
             } else if (rule.get().safety()) {
@@ -59,5 +71,9 @@ public final class AcceptWithoutEffect implements Rule {
                         Message.of(AcceptWithoutEffect.class, "accept-without-effect.former.way"));
             }
         }
+    }
+
+    private Set<String> ids() {
+        return rules.get().stream().map(RuleText::id).collect(Collectors.toCollection(TreeSet::new));
     }
 }

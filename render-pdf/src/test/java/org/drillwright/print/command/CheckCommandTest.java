@@ -9,7 +9,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import org.drillwright.check.Rules;
+import org.drillwright.check.jury.Rules;
 import org.drillwright.read.ReadingRule;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

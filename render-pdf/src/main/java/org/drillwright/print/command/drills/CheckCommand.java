@@ -3,7 +3,7 @@ package org.drillwright.print.command.drills;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.drillwright.check.OppositeHands;
+import org.drillwright.check.jury.OppositeHands;
 import org.drillwright.model.Hands;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;

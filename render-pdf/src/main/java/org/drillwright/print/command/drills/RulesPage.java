@@ -2,7 +2,7 @@ package org.drillwright.print.command.drills;
 
 import java.util.Locale;
 import org.drillwright.check.RuleText;
-import org.drillwright.check.Rules;
+import org.drillwright.check.jury.Rules;
 import org.drillwright.print.command.console.TextColumn;
 import org.drillwright.read.ReadingRule;
 import org.drillwright.register.RecordRule;

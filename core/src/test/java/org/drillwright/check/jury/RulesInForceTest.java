@@ -1,4 +1,4 @@
-package org.drillwright.check;
+package org.drillwright.check.jury;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -10,6 +10,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.drillwright.check.FolderRule;
+import org.drillwright.check.Rule;
 import org.junit.jupiter.api.Test;
 
 /** The list of rules is kept by hand; a rule that was written and not entered would never be asked. */

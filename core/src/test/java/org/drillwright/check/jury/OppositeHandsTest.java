@@ -1,8 +1,9 @@
-package org.drillwright.check;
+package org.drillwright.check.jury;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import org.drillwright.check.Judged;
 import org.junit.jupiter.api.Test;
 
 /**

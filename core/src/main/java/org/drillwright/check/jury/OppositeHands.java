@@ -1,8 +1,10 @@
-package org.drillwright.check;
+package org.drillwright.check.jury;
 
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.drillwright.check.RefusalRule;
+import org.drillwright.check.Subject;
 import org.drillwright.model.Hands;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Findings;

@@ -1,10 +1,15 @@
-package org.drillwright.check;
+package org.drillwright.check.jury;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.drillwright.check.Folder;
+import org.drillwright.check.RefusalRule;
+import org.drillwright.check.Remedy;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Subject;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Findings;
 import org.drillwright.source.FormerRules;
@@ -60,6 +65,16 @@ public final class Judge {
                 finding.span(),
                 finding.what(),
                 Message.of(Judge.class, "accepted", reason));
+    }
+
+    /** The turns that play in place of those that the rules find fault with, in the order of the rules. */
+    public static List<Remedy> remedies(Subject subject) {
+        return Rules.ALL.stream()
+                .filter(RefusalRule.class::isInstance)
+                .map(RefusalRule.class::cast)
+                .flatMap(rule -> rule.remedies(subject).stream())
+                .distinct()
+                .toList();
     }
 
     /** All that the rules find in the folder as a whole. */

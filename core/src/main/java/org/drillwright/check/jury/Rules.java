@@ -1,10 +1,13 @@
-package org.drillwright.check;
+package org.drillwright.check.jury;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.drillwright.check.FolderRule;
+import org.drillwright.check.Rule;
+import org.drillwright.check.RuleText;
 import org.drillwright.check.courtesy.SaluteMissing;
 import org.drillwright.check.fencing.AcrossTheBlades;
 import org.drillwright.check.fencing.AttackIntoClosedLine;
@@ -66,7 +69,7 @@ public final class Rules {
             new TooMuchInACount(),
             new BeyondTheLevel(),
             new NeedsCannotBeMet(),
-            new AcceptWithoutEffect(),
+            new AcceptWithoutEffect(Rules::texts),
             new MaskOffInReach(),
             new TooFarOrTooNear(),
             new FootBeforeHand(),

@@ -1,9 +1,5 @@
 package org.drillwright.wording;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** A file of data that the program is packed with, line by line. */
@@ -18,16 +14,9 @@ public final class DataLines {
      * @throws IllegalStateException if the program was packed without it
      */
     public static List<String> of(Class<?> room, String file) {
-        try (InputStream in = room.getResourceAsStream(file)) {
-            if (in == null) {
-                throw new IllegalStateException("the program was packed without " + file);
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .toList();
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
+        return PackedFile.text(room, file)
+                .lines()
+                .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                .toList();
     }
 }

@@ -4,11 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.check.jury.Rules;
 import org.drillwright.source.Finding;
@@ -57,6 +64,35 @@ class ExamplesTest {
                 found.stream()
                         .map(finding -> finding.rule() + ": " + finding.what().english())
                         .toList());
+    }
+
+    @Test
+    void each_rule_has_its_two_examples_and_no_other_file_lies_there() throws IOException {
+        Set<String> wanted = new TreeSet<>();
+        for (RuleText text : Rules.texts()) {
+            String room = text.rule().getPackageName().replace('.', '/') + "/";
+            wanted.add(room + text.id() + ".breaks.yaml");
+            wanted.add(room + text.id() + ".keeps.yaml");
+        }
+        Set<String> missing = new TreeSet<>(wanted);
+        Set<String> left = examples();
+        missing.removeAll(left);
+        left.removeAll(wanted);
+        assertEquals(
+                Set.of(),
+                missing,
+                "write these below src/main/resources: the lines of a drill that break the rule, with a comment line of"
+                        + " carets under the words that it marks, or those of one that keeps it");
+        assertEquals(Set.of(), left, "no rule has these examples: name each after its rule's id, or delete it");
+    }
+
+    private static Set<String> examples() throws IOException {
+        Path resources = Path.of("src/main/resources");
+        try (Stream<Path> files = Files.walk(resources.resolve("org/drillwright/check"))) {
+            return files.map(file -> resources.relativize(file).toString().replace(File.separatorChar, '/'))
+                    .filter(file -> file.endsWith(".yaml"))
+                    .collect(Collectors.toCollection(TreeSet::new));
+        }
     }
 
     /** One name finds everything: the finding, the class, its test, its place on the page. */

@@ -13,13 +13,7 @@ import org.drillwright.wording.Message;
 /** A drill begins and ends with a salute by both (Technical Rules t.1, t.122). */
 public final class SaluteMissing implements Rule {
 
-    private static final RuleText TEXT =
-            RuleText.of(SaluteMissing.class, "salute-missing", Severity.ERROR, false, """
-            closing: Step back out of distance. Masks off.
-            #        ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-            """, """
-            closing: Step back out of distance. Masks off. Salute your partner.
-            """);
+    private static final RuleText TEXT = new RuleText(SaluteMissing.class, "salute-missing", Severity.ERROR, false);
 
     @Override
     public RuleText text() {

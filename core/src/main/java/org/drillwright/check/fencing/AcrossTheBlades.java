@@ -19,28 +19,7 @@ import org.drillwright.wording.Message;
 public final class AcrossTheBlades extends RefusalRule {
 
     public AcrossTheBlades() {
-        super(RuleText.of(AcrossTheBlades.class, "across-the-blades", Severity.ERROR, false, """
-                        start: On guard in sixte, engaged, at lunge distance.
-                        steps:
-                          - leader: Thrust straight to the high inside line with a lunge.
-                        #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                            follower: Parry quarte.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Recover on guard in sixte, engaged.
-                            follower: Return to guard in sixte, engaged.
-                            distance: lunge
-                        """, """
-                        start: On guard in sixte, engaged, at lunge distance.
-                        steps:
-                          - leader: Disengage to the high inside line and lunge.
-                            follower: Parry quarte.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Recover on guard in sixte, engaged.
-                            follower: Return to guard in sixte, engaged.
-                            distance: lunge
-                        """));
+        super(new RuleText(AcrossTheBlades.class, "across-the-blades", Severity.ERROR, false));
     }
 
     @Override

@@ -18,26 +18,7 @@ import org.drillwright.wording.Message;
 public final class AttackIntoClosedLine extends RefusalRule {
 
     public AttackIntoClosedLine() {
-        super(RuleText.of(AttackIntoClosedLine.class, "attack-into-closed-line", Severity.ERROR, false, """
-                        steps:
-                          - leader: Extend to the high outside line and lunge.
-                        #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                            follower: Parry sixte.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Recover on guard in sixte.
-                            follower: Return to guard in sixte.
-                            distance: lunge
-                        """, """
-                        steps:
-                          - leader: Extend to the high inside line and lunge.
-                            follower: Parry quarte.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Recover on guard in sixte.
-                            follower: Return to guard in sixte.
-                            distance: lunge
-                        """));
+        super(new RuleText(AttackIntoClosedLine.class, "attack-into-closed-line", Severity.ERROR, false));
     }
 
     @Override

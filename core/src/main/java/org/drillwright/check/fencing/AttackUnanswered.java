@@ -29,30 +29,7 @@ public final class AttackUnanswered extends RefusalRule {
     private static final Action HOLDS = new Action.Answer(Action.Reply.HOLD, Stance.UNSTATED);
 
     public AttackUnanswered() {
-        super(RuleText.of(AttackUnanswered.class, "attack-unanswered", Severity.ERROR, true, """
-                        steps:
-                          - leader: Extend to the high inside line and lunge.
-                            follower: Bend the arm.
-                        #             ^^^^^^^^^^^^^
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Recover on guard in sixte.
-                            follower: Return to guard in sixte.
-                            distance: lunge
-                          - leader: Hold on guard.
-                            follower: Take the touch.
-                        #             ^^^^^^^^^^^^^^
-                            distance: lunge
-                        """, """
-                        steps:
-                          - leader: Extend to the high inside line and lunge.
-                            follower: Take the touch.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Recover on guard in sixte.
-                            follower: Return to guard in sixte.
-                            distance: lunge
-                        """));
+        super(new RuleText(AttackUnanswered.class, "attack-unanswered", Severity.ERROR, true));
     }
 
     @Override

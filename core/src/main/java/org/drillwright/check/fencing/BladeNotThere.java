@@ -24,53 +24,7 @@ import org.drillwright.wording.Message;
 public final class BladeNotThere extends RefusalRule {
 
     public BladeNotThere() {
-        super(RuleText.of(BladeNotThere.class, "blade-not-there", Severity.ERROR, false, """
-                        steps:
-                          - leader: Bind the blade to the low outside line and lunge.
-                        #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                            follower: Take the touch.
-                            distance: lunge
-                            safety: Lead the blade, do not strike it.
-                          - leader: Recover on guard in sixte.
-                            follower: Hold on guard.
-                            distance: extension to lunge
-                          - leader: Change the engagement to quarte.
-                        #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                            follower: Hold on guard.
-                            distance: lunge
-                          - leader: Beat in septime.
-                        #           ^^^^^^^^^^^^^^^
-                            follower: Return to guard in sixte.
-                            distance: lunge
-                          - leader: Extend to the high inside line and lunge.
-                            follower: Ceding parry of quarte.
-                        #             ^^^^^^^^^^^^^^^^^^^^^^
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Recover on guard in sixte.
-                            follower: Return to guard in sixte.
-                            distance: extension to lunge
-                        """, """
-                        start: On guard in quarte, engaged, at lunge distance.
-                        opening: Salute. Masks on. On guard in quarte, engaged.
-                        steps:
-                          - leader: Change the engagement to sixte.
-                            follower: Hold on guard.
-                            distance: lunge
-                          - leader: Change the engagement to quarte.
-                            follower: Hold on guard.
-                            distance: lunge
-                          - leader: Beat in quarte.
-                            follower: Return to guard in quarte, engaged.
-                            distance: lunge
-                          - leader: Bind the blade to the low outside line and lunge.
-                            follower: Ceding parry of quarte.
-                            distance: lunge
-                            safety: Lead the blade, do not strike it.
-                          - leader: Recover on guard in quarte, engaged.
-                            follower: Return to guard in quarte, engaged.
-                            distance: extension to lunge
-                        """));
+        super(new RuleText(BladeNotThere.class, "blade-not-there", Severity.ERROR, false));
     }
 
     @Override

@@ -18,26 +18,7 @@ import org.drillwright.wording.Message;
 public final class BothLungeAtOnce extends RefusalRule {
 
     public BothLungeAtOnce() {
-        super(RuleText.of(BothLungeAtOnce.class, "both-lunge-at-once", Severity.ERROR, true, """
-                        steps:
-                          - leader: Extend to the high inside line and lunge.
-                            follower: Lunge to the high inside line and take the touch.
-                        #             ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Recover on guard in sixte.
-                            follower: Recover on guard in sixte.
-                            distance: close to lunge
-                        """, """
-                        steps:
-                          - leader: Extend to the high inside line and lunge.
-                            follower: Parry quarte.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Recover on guard in sixte.
-                            follower: Return to guard in sixte.
-                            distance: lunge
-                        """));
+        super(new RuleText(BothLungeAtOnce.class, "both-lunge-at-once", Severity.ERROR, true));
     }
 
     @Override

@@ -14,20 +14,7 @@ import org.drillwright.wording.Message;
 public final class FoibleAgainstForte implements Rule {
 
     private static final RuleText TEXT =
-            RuleText.of(FoibleAgainstForte.class, "foible-against-forte", Severity.ERROR, false, """
-            start: On guard in quarte, blades engaged, at lunge distance.
-            steps:
-              - leader: Take the forte of his blade with your foible.
-            #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                follower: Yield the blade.
-                distance: lunge
-            """, """
-            start: On guard in quarte, blades engaged, at lunge distance.
-            steps:
-              - leader: Take the foible of his blade with your forte.
-                follower: Yield the blade.
-                distance: lunge
-            """);
+            new RuleText(FoibleAgainstForte.class, "foible-against-forte", Severity.ERROR, false);
 
     @Override
     public RuleText text() {

@@ -15,33 +15,7 @@ import org.drillwright.wording.Message;
 public final class FootBeforeHand extends RefusalRule {
 
     public FootBeforeHand() {
-        super(RuleText.of(FootBeforeHand.class, "foot-before-hand", Severity.ERROR, false, """
-                        steps:
-                          - leader: Lunge.
-                            follower: Hold on guard.
-                            distance: lunge
-                          - leader: Extend the arm to the high inside line.
-                        #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                            follower: Parry quarte.
-                            distance: extension
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Recover on guard in sixte.
-                            follower: Return to guard in sixte.
-                            distance: extension to lunge
-                        """, """
-                        steps:
-                          - leader: Extend the arm to the high inside line.
-                            follower: Hold on guard.
-                            distance: lunge
-                            safety: Point at the jacket, never higher.
-                          - leader: Lunge.
-                            follower: Parry quarte.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Recover on guard in sixte.
-                            follower: Return to guard in sixte.
-                            distance: extension to lunge
-                        """));
+        super(new RuleText(FootBeforeHand.class, "foot-before-hand", Severity.ERROR, false));
     }
 
     @Override

@@ -19,27 +19,7 @@ import org.drillwright.wording.Message;
 public final class LungeNotRecovered extends RefusalRule {
 
     public LungeNotRecovered() {
-        super(RuleText.of(LungeNotRecovered.class, "lunge-not-recovered", Severity.ERROR, false, """
-                        steps:
-                          - leader: Extend to the high inside line and lunge.
-                            follower: Parry quarte.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Retreat.
-                        #           ^^^^^^^
-                            follower: Recover from the lunge on guard in sixte.
-                        #             ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                            distance: extension to lunge
-                        """, """
-                        steps:
-                          - leader: Extend to the high inside line and lunge.
-                            follower: Parry quarte.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Recover on guard in sixte.
-                            follower: Return to guard in sixte.
-                            distance: extension to lunge
-                        """));
+        super(new RuleText(LungeNotRecovered.class, "lunge-not-recovered", Severity.ERROR, false));
     }
 
     @Override

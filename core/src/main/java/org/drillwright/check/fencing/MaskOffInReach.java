@@ -19,20 +19,7 @@ import org.drillwright.wording.Message;
 public final class MaskOffInReach extends RefusalRule {
 
     public MaskOffInReach() {
-        super(RuleText.of(MaskOffInReach.class, "mask-off-in-reach", Severity.ERROR, true, """
-                        opening: Salute. On guard in sixte.
-                        steps:
-                          - leader: Extend to the high inside line and lunge.
-                        #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                            follower: Parry quarte.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Recover on guard in sixte.
-                            follower: Return to guard in sixte.
-                            distance: lunge
-                        """, """
-                        opening: Salute. Masks on. On guard in sixte.
-                        """));
+        super(new RuleText(MaskOffInReach.class, "mask-off-in-reach", Severity.ERROR, true));
     }
 
     @Override

@@ -16,29 +16,7 @@ import org.drillwright.wording.Message;
 /** Blade work needs a weapon. */
 public final class NoBladeInHand implements Rule {
 
-    private static final RuleText TEXT =
-            RuleText.of(NoBladeInHand.class, "no-blade-in-hand", Severity.ERROR, false, """
-            weapon: none
-            gear: []
-            steps:
-              - leader: Engage in sixte.
-            #           ^^^^^^^^^^^^^^^
-                follower: Hold on guard.
-                distance: lunge
-            """, """
-            weapon: none
-            gear: []
-            start: On guard, at lunge distance.
-            opening: Salute. On guard.
-            steps:
-              - leader: Advance.
-                follower: Retreat.
-                distance: lunge
-              - leader: Retreat.
-                follower: Advance.
-                distance: lunge
-            closing: Salute.
-            """);
+    private static final RuleText TEXT = new RuleText(NoBladeInHand.class, "no-blade-in-hand", Severity.ERROR, false);
 
     @Override
     public RuleText text() {

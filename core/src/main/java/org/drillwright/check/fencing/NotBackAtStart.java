@@ -23,27 +23,7 @@ import org.drillwright.wording.Message;
 public final class NotBackAtStart implements Rule {
 
     private static final RuleText TEXT =
-            RuleText.of(NotBackAtStart.class, "not-back-at-start", Severity.WARNING, false, """
-            steps:
-              - leader: Extend to the high inside line and lunge.
-                follower: Parry quarte.
-                distance: lunge
-                safety: Arrive softly and let the blade bend.
-              - leader: Hold the lunge and take the touch.
-            #   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                follower: Riposte straight to the high inside line.
-                distance: extension
-                safety: Stop the point on the jacket.
-            """, """
-            steps:
-              - leader: Extend to the high inside line and lunge.
-                follower: Parry quarte.
-                distance: lunge
-                safety: Arrive softly and let the blade bend.
-              - leader: Recover on guard in sixte.
-                follower: Return to guard in sixte.
-                distance: extension to lunge
-            """);
+            new RuleText(NotBackAtStart.class, "not-back-at-start", Severity.WARNING, false);
 
     @Override
     public RuleText text() {

@@ -15,22 +15,7 @@ import org.drillwright.wording.Message;
 public final class NotFullyChecked implements Rule {
 
     private static final RuleText TEXT =
-            RuleText.of(NotFullyChecked.class, "not-fully-checked", Severity.WARNING, false, """
-            steps:
-              - leader: Wobble gracefully.
-            #   ^^^^^^^^^^^^^^^^^^^^^^^^^^
-                follower: Hold on guard.
-                distance: lunge
-            """, """
-            steps:
-              - leader: Extend to the high inside line and lunge.
-                follower: Parry quarte.
-                distance: lunge
-                safety: Arrive softly and let the blade bend.
-              - leader: Recover on guard in sixte.
-                follower: Return to guard in sixte.
-                distance: extension to lunge
-            """);
+            new RuleText(NotFullyChecked.class, "not-fully-checked", Severity.WARNING, false);
 
     @Override
     public RuleText text() {

@@ -17,33 +17,7 @@ import org.drillwright.wording.Message;
 public final class NothingToRenew extends RefusalRule {
 
     public NothingToRenew() {
-        super(RuleText.of(NothingToRenew.class, "nothing-to-renew", Severity.ERROR, false, """
-                        steps:
-                          - leader: Remise to the high inside line with a lunge.
-                        #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                            follower: Parry quarte.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Recover on guard in sixte.
-                            follower: Return to guard in sixte.
-                            distance: extension to lunge
-                        """, """
-                        steps:
-                          - leader: Extend to the high inside line and lunge.
-                            follower: Parry quarte.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Hold the lunge.
-                            follower: Move the hand to sixte.
-                            distance: extension
-                          - leader: Remise to the high inside line.
-                            follower: Take the touch.
-                            distance: extension
-                            safety: Stop the point on the jacket.
-                          - leader: Recover on guard in sixte.
-                            follower: Return to guard in sixte.
-                            distance: extension to lunge
-                        """));
+        super(new RuleText(NothingToRenew.class, "nothing-to-renew", Severity.ERROR, false));
     }
 
     @Override

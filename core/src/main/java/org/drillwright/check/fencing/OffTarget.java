@@ -20,34 +20,7 @@ import org.drillwright.wording.Message;
 public final class OffTarget extends RefusalRule {
 
     public OffTarget() {
-        super(RuleText.of(OffTarget.class, "off-target", Severity.ERROR, false, """
-                        weapon: sabre
-                        gear: [sabre mask, jacket, underarm protector, sabre glove]
-                        start: On guard in tierce, blades apart, at lunge distance.
-                        opening: Salute. Masks on. On guard in tierce.
-                        steps:
-                          - leader: Cut to the thigh with a lunge.
-                        #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                            follower: Retreat.
-                            distance: lunge
-                            safety: Cut softly and with the flat wrist.
-                          - leader: Recover on guard in tierce.
-                            follower: Advance on guard in tierce.
-                            distance: lunge
-                        """, """
-                        weapon: sabre
-                        gear: [sabre mask, jacket, underarm protector, sabre glove]
-                        start: On guard in tierce, blades apart, at lunge distance.
-                        opening: Salute. Masks on. On guard in tierce.
-                        steps:
-                          - leader: Cut to the head with a lunge.
-                            follower: Parry quinte.
-                            distance: lunge
-                            safety: Cut softly and with a loose wrist.
-                          - leader: Recover on guard in tierce.
-                            follower: Return to guard in tierce.
-                            distance: lunge
-                        """));
+        super(new RuleText(OffTarget.class, "off-target", Severity.ERROR, false));
     }
 
     @Override

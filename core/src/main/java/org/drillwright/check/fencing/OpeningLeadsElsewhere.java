@@ -16,12 +16,7 @@ import org.drillwright.wording.Message;
 public final class OpeningLeadsElsewhere implements Rule {
 
     private static final RuleText TEXT =
-            RuleText.of(OpeningLeadsElsewhere.class, "opening-leads-elsewhere", Severity.WARNING, false, """
-            opening: Salute. Masks on. On guard in quarte.
-            #        ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-            """, """
-            opening: Salute. Masks on. On guard in sixte.
-            """);
+            new RuleText(OpeningLeadsElsewhere.class, "opening-leads-elsewhere", Severity.WARNING, false);
 
     @Override
     public RuleText text() {

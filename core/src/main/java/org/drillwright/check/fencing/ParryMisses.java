@@ -27,42 +27,7 @@ import org.drillwright.wording.Message;
 public final class ParryMisses extends RefusalRule {
 
     public ParryMisses() {
-        super(RuleText.of(ParryMisses.class, "parry-misses", Severity.ERROR, false, """
-                        weapon: epee
-                        steps:
-                          - leader: Extend to the high inside line and lunge.
-                            follower: Parry octave.
-                        #             ^^^^^^^^^^^^
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Recover on guard in sixte.
-                            follower: Return to guard in sixte.
-                            distance: lunge
-                          - leader: Thrust to the foot with a lunge.
-                            follower: Parry quarte.
-                        #             ^^^^^^^^^^^^
-                            distance: lunge
-                            safety: Stop the point on the shoe.
-                          - leader: Recover on guard in sixte.
-                            follower: Return to guard in sixte.
-                            distance: lunge
-                        """, """
-                        steps:
-                          - leader: Extend to the high inside line and lunge.
-                            follower: Circular parry of sixte.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Recover on guard in sixte.
-                            follower: Return to guard in sixte.
-                            distance: lunge
-                          - leader: Thrust to the low outside line with a lunge.
-                            follower: Parry octave.
-                            distance: lunge
-                            safety: Stop the point on the jacket.
-                          - leader: Recover on guard in sixte.
-                            follower: Return to guard in sixte.
-                            distance: lunge
-                        """));
+        super(new RuleText(ParryMisses.class, "parry-misses", Severity.ERROR, false));
     }
 
     @Override

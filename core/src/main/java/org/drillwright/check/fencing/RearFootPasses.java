@@ -16,32 +16,7 @@ import org.drillwright.wording.Message;
 public final class RearFootPasses extends RefusalRule {
 
     public RearFootPasses() {
-        super(RuleText.of(RearFootPasses.class, "rear-foot-passes", Severity.ERROR, false, """
-                        weapon: sabre
-                        gear: [sabre mask, jacket, underarm protector, sabre glove]
-                        start: On guard in tierce, blades apart, out of distance.
-                        opening: Salute. Masks on. On guard in tierce.
-                        steps:
-                          - leader: Cross forward.
-                        #           ^^^^^^^^^^^^^
-                            follower: Retreat.
-                            distance: out
-                          - leader: Retreat.
-                            follower: Advance.
-                            distance: out
-                        """, """
-                        weapon: sabre
-                        gear: [sabre mask, jacket, underarm protector, sabre glove]
-                        start: On guard in tierce, blades apart, out of distance.
-                        opening: Salute. Masks on. On guard in tierce.
-                        steps:
-                          - leader: Advance.
-                            follower: Retreat.
-                            distance: out
-                          - leader: Retreat.
-                            follower: Advance.
-                            distance: out
-                        """));
+        super(new RuleText(RearFootPasses.class, "rear-foot-passes", Severity.ERROR, false));
     }
 
     @Override

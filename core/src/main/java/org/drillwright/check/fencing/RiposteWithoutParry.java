@@ -17,34 +17,7 @@ import org.drillwright.wording.Message;
 public final class RiposteWithoutParry extends RefusalRule {
 
     public RiposteWithoutParry() {
-        super(RuleText.of(RiposteWithoutParry.class, "riposte-without-parry", Severity.ERROR, false, """
-                        steps:
-                          - leader: Extend to the high inside line and lunge.
-                            follower: Retreat.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Hold the lunge and take the touch.
-                            follower: Riposte to the high inside line with a lunge.
-                        #             ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                            distance: lunge
-                            safety: Stop the point on the jacket.
-                          - leader: Recover on guard in sixte.
-                            follower: Recover forward on guard in sixte.
-                            distance: lunge
-                        """, """
-                        steps:
-                          - leader: Extend to the high inside line and lunge.
-                            follower: Parry quarte.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Hold the lunge and take the touch.
-                            follower: Riposte straight to the high inside line.
-                            distance: extension
-                            safety: Stop the point on the jacket.
-                          - leader: Recover on guard in sixte.
-                            follower: Return to guard in sixte.
-                            distance: lunge
-                        """));
+        super(new RuleText(RiposteWithoutParry.class, "riposte-without-parry", Severity.ERROR, false));
     }
 
     @Override

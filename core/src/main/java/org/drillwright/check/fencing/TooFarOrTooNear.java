@@ -25,52 +25,7 @@ import org.drillwright.wording.Message;
 public final class TooFarOrTooNear extends RefusalRule {
 
     public TooFarOrTooNear() {
-        super(RuleText.of(TooFarOrTooNear.class, "too-far-or-too-near", Severity.ERROR, true, """
-                        steps:
-                          - leader: Extend to the high inside line and lunge.
-                            follower: Parry quarte with a retreat.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Hold the lunge and take the touch.
-                            follower: Riposte straight to the high inside line.
-                        #             ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                            distance: lunge
-                            safety: Stop the point on the jacket.
-                          - leader: Recover on guard in sixte.
-                            follower: Advance on guard in sixte.
-                            distance: lunge
-                          - leader: Extend to the high inside line and lunge.
-                            follower: Retreat and take the touch.
-                        #                         ^^^^^^^^^^^^^^
-                            distance: lunge
-                            safety: Stop the point on the jacket.
-                          - leader: Recover on guard in sixte.
-                            follower: Advance on guard in sixte.
-                            distance: lunge
-                          - leader: Extend to the high inside line.
-                            follower: Take the touch.
-                        #             ^^^^^^^^^^^^^^
-                            distance: lunge
-                            safety: Stop the point on the jacket.
-                          - leader: Extend to the high inside line and lunge.
-                            follower: Advance and take the touch.
-                        #             ^^^^^^^
-                            distance: lunge
-                            safety: Stop the point on the jacket.
-                        """, """
-                        steps:
-                          - leader: Extend to the high inside line and lunge.
-                            follower: Parry quarte with a retreat.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Hold the lunge and take the touch.
-                            follower: Riposte to the high inside line with a lunge.
-                            distance: lunge to extension
-                            safety: Stop the point on the jacket.
-                          - leader: Recover on guard in sixte.
-                            follower: Recover forward on guard in sixte.
-                            distance: extension to lunge
-                        """));
+        super(new RuleText(TooFarOrTooNear.class, "too-far-or-too-near", Severity.ERROR, true));
     }
 
     @Override

@@ -18,24 +18,7 @@ import org.drillwright.wording.Message;
 public final class TurnsAtOdds extends RefusalRule {
 
     public TurnsAtOdds() {
-        super(RuleText.of(TurnsAtOdds.class, "turns-at-odds", Severity.ERROR, false, """
-                        steps:
-                          - leader: Come on guard in sixte, blades engaged.
-                            follower: Come on guard in sixte, blades apart.
-                        #             ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                            distance: lunge
-                          - leader: Return to guard in sixte, blades apart.
-                            follower: Return to guard in sixte, blades apart.
-                            distance: lunge
-                        """, """
-                        steps:
-                          - leader: Come on guard in sixte, blades engaged.
-                            follower: Come on guard in sixte, blades engaged.
-                            distance: lunge
-                          - leader: Return to guard in sixte, blades apart.
-                            follower: Return to guard in sixte, blades apart.
-                            distance: lunge
-                        """));
+        super(new RuleText(TurnsAtOdds.class, "turns-at-odds", Severity.ERROR, false));
     }
 
     @Override

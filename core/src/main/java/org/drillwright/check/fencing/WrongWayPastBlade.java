@@ -20,32 +20,7 @@ import org.drillwright.wording.Message;
 public final class WrongWayPastBlade extends RefusalRule {
 
     public WrongWayPastBlade() {
-        super(RuleText.of(WrongWayPastBlade.class, "wrong-way-past-blade", Severity.ERROR, false, """
-                        start: On guard in octave, blades apart, at lunge distance.
-                        opening: Salute. Masks on. On guard in octave.
-                        steps:
-                          - leader: Move the hand to sixte.
-                            follower: Hold on guard in octave.
-                            distance: lunge
-                          - leader: Disengage to the high inside line and lunge.
-                        #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                            follower: Parry quarte.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Recover on guard in octave.
-                            follower: Return to guard in octave.
-                            distance: lunge
-                        """, """
-                        start: On guard in sixte, engaged, at lunge distance.
-                        steps:
-                          - leader: Disengage to the high inside line and lunge.
-                            follower: Parry quarte.
-                            distance: lunge
-                            safety: Arrive softly and let the blade bend.
-                          - leader: Recover on guard in sixte, engaged.
-                            follower: Return to guard in sixte, engaged.
-                            distance: lunge
-                        """));
+        super(new RuleText(WrongWayPastBlade.class, "wrong-way-past-blade", Severity.ERROR, false));
     }
 
     @Override

@@ -20,16 +20,7 @@ import org.drillwright.wording.Message;
 /** The drills that a set lists exist, each once. */
 public final class BrokenSet implements FolderRule {
 
-    private static final RuleText TEXT = RuleText.of(BrokenSet.class, "broken-set", Severity.ERROR, false, """
-            sets:
-              spring:
-                drills: [parry-of-quarte, parry-of-quart]
-            #                             ^^^^^^^^^^^^^^
-            """, """
-            sets:
-              spring:
-                drills: [parry-of-quarte]
-            """);
+    private static final RuleText TEXT = new RuleText(BrokenSet.class, "broken-set", Severity.ERROR, false);
 
     @Override
     public RuleText text() {

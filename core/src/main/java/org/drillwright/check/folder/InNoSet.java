@@ -21,14 +21,7 @@ import org.drillwright.wording.Message;
 /** If some drills of a level are in sets, every drill of that level is in one. */
 public final class InNoSet implements FolderRule {
 
-    private static final RuleText TEXT = RuleText.of(InNoSet.class, "in-no-set", Severity.NOTE, false, """
-            # sets: {intermediate: {drills: [straight-thrust]}}
-            level: intermediate
-            #      ^^^^^^^^^^^^
-            """, """
-            # sets: {intermediate: {drills: [straight-thrust, this-drill]}}
-            level: intermediate
-            """);
+    private static final RuleText TEXT = new RuleText(InNoSet.class, "in-no-set", Severity.NOTE, false);
 
     @Override
     public RuleText text() {

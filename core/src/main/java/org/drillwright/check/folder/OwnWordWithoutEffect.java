@@ -18,14 +18,7 @@ import org.drillwright.wording.Message;
 public final class OwnWordWithoutEffect implements FolderRule {
 
     private static final RuleText TEXT =
-            RuleText.of(OwnWordWithoutEffect.class, "own-word-without-effect", Severity.ERROR, false, """
-            words:
-              stick it: extnd
-            # ^^^^^^^^
-            """, """
-            words:
-              stick it: extend
-            """);
+            new RuleText(OwnWordWithoutEffect.class, "own-word-without-effect", Severity.ERROR, false);
 
     @Override
     public RuleText text() {

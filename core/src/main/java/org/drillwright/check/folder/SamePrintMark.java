@@ -17,16 +17,7 @@ import org.drillwright.wording.Message;
 /** No two drills have the same print mark. */
 public final class SamePrintMark implements FolderRule {
 
-    private static final RuleText TEXT =
-            RuleText.of(SamePrintMark.class, "same-print-mark", Severity.ERROR, false, """
-            # a second file with the same words
-            title: Guards by name
-            #      ^^^^^^^^^^^^^^
-            steps: []
-            """, """
-            title: Guards by name, sabre
-            steps: []
-            """);
+    private static final RuleText TEXT = new RuleText(SamePrintMark.class, "same-print-mark", Severity.ERROR, false);
 
     @Override
     public RuleText text() {

@@ -21,13 +21,7 @@ import org.drillwright.wording.Message;
 /** No two drills of a set have the same title. */
 public final class SameTitleInSet implements FolderRule {
 
-    private static final RuleText TEXT =
-            RuleText.of(SameTitleInSet.class, "same-title-in-set", Severity.ERROR, false, """
-            title: Parry of quarte
-            #      ^^^^^^^^^^^^^^^
-            """, """
-            title: Parry of quarte with a retreat
-            """);
+    private static final RuleText TEXT = new RuleText(SameTitleInSet.class, "same-title-in-set", Severity.ERROR, false);
 
     @Override
     public RuleText text() {

@@ -18,18 +18,7 @@ import org.drillwright.wording.Message;
 /** No two drills are the same, turn for turn. */
 public final class TwinDrills implements FolderRule {
 
-    private static final RuleText TEXT = RuleText.of(TwinDrills.class, "twin-drills", Severity.ERROR, false, """
-            steps:
-            #^^^^
-              - leader: Advance.
-                follower: Retreat.
-                distance: out
-            """, """
-            steps:
-              - leader: Advance.
-                follower: Hold on guard.
-                distance: out
-            """);
+    private static final RuleText TEXT = new RuleText(TwinDrills.class, "twin-drills", Severity.ERROR, false);
 
     @Override
     public RuleText text() {

@@ -21,14 +21,7 @@ import org.drillwright.wording.Message;
 public final class AcceptWithoutEffect implements Rule {
 
     private static final RuleText TEXT =
-            RuleText.of(AcceptWithoutEffect.class, "accept-without-effect", Severity.ERROR, false, """
-            accept:
-              safety-note-missing: the partners know each other
-            # ^^^^^^^^^^^^^^^^^^^
-            """, """
-            accept:
-              not-back-at-start: the next drill goes on from here
-            """);
+            new RuleText(AcceptWithoutEffect.class, "accept-without-effect", Severity.ERROR, false);
 
     private final Supplier<List<RuleText>> rules;
 

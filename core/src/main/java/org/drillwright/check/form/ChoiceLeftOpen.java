@@ -14,24 +14,7 @@ import org.drillwright.wording.Message;
 /** No turn leaves something open where turns are not free. */
 public final class ChoiceLeftOpen implements Rule {
 
-    private static final RuleText TEXT =
-            RuleText.of(ChoiceLeftOpen.class, "choice-left-open", Severity.ERROR, false, """
-            steps:
-              - leader: Extend to the high inside line and lunge.
-                follower: Parry quarte or sixte.
-            #                          ^^
-                distance: lunge
-                safety: Arrive softly and let the blade bend.
-            """, """
-            steps:
-              - leader: Extend to the high inside line and lunge.
-                follower: Parry quarte.
-                distance: lunge
-                safety: Arrive softly and let the blade bend.
-              - leader: Recover on guard in sixte.
-                follower: Return to guard in sixte.
-                distance: lunge
-            """);
+    private static final RuleText TEXT = new RuleText(ChoiceLeftOpen.class, "choice-left-open", Severity.ERROR, false);
 
     @Override
     public RuleText text() {

@@ -16,13 +16,7 @@ import org.drillwright.wording.Message;
 /** What the start or the opening says of right and left hands is what the drill is played with. */
 public final class HandsAtOdds implements Rule {
 
-    private static final RuleText TEXT =
-            RuleText.of(HandsAtOdds.class, "hands-at-odds", Severity.ERROR, false, """
-            start: One right-handed, one left-handed, on guard in quarte, blades apart, at lunge distance.
-            #      ^^^^^^^^^^^^^^^^
-            """, """
-            start: Both right-handed, on guard in sixte, blades apart, at lunge distance.
-            """);
+    private static final RuleText TEXT = new RuleText(HandsAtOdds.class, "hands-at-odds", Severity.ERROR, false);
 
     @Override
     public RuleText text() {

@@ -21,12 +21,7 @@ import org.drillwright.wording.Message;
 public final class NeedsCannotBeMet implements Rule {
 
     private static final RuleText TEXT =
-            RuleText.of(NeedsCannotBeMet.class, "needs-cannot-be-met", Severity.ERROR, false, """
-            needs: [no-such-drill]
-            #       ^^^^^^^^^^^^^
-            """, """
-            needs: []
-            """);
+            new RuleText(NeedsCannotBeMet.class, "needs-cannot-be-met", Severity.ERROR, false);
 
     @Override
     public RuleText text() {

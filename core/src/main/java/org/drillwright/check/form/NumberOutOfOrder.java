@@ -12,30 +12,7 @@ import org.drillwright.wording.Message;
 public final class NumberOutOfOrder implements Rule {
 
     private static final RuleText TEXT =
-            RuleText.of(NumberOutOfOrder.class, "number-out-of-order", Severity.ERROR, false, """
-            steps:
-              - number: 1
-                leader: Advance.
-                follower: Hold on guard.
-                distance: advance-lunge to lunge
-              - number: 3
-            #           ^
-                leader: Retreat.
-                follower: Hold on guard.
-                distance: lunge to advance-lunge
-            start: On guard in sixte, blades apart, at advance-lunge distance.
-            """, """
-            steps:
-              - number: 1
-                leader: Advance.
-                follower: Hold on guard.
-                distance: advance-lunge to lunge
-              - number: 2
-                leader: Retreat.
-                follower: Hold on guard.
-                distance: lunge to advance-lunge
-            start: On guard in sixte, blades apart, at advance-lunge distance.
-            """);
+            new RuleText(NumberOutOfOrder.class, "number-out-of-order", Severity.ERROR, false);
 
     @Override
     public RuleText text() {

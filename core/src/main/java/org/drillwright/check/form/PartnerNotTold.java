@@ -18,23 +18,7 @@ import org.drillwright.wording.Message;
 public final class PartnerNotTold implements Rule {
 
     private static final RuleText TEXT =
-            RuleText.of(PartnerNotTold.class, "partner-not-told", Severity.WARNING, false, """
-            steps:
-              - leader: Leaders, extend to the high inside line and lunge; followers, retreat.
-            #                                                                         ^^^^^^^
-                follower: Parry quarte.
-                distance: lunge
-                safety: Arrive softly and let the blade bend.
-            """, """
-            steps:
-              - leader: Leaders, extend to the high inside line and lunge; followers, parry quarte.
-                follower: Parry quarte.
-                distance: lunge
-                safety: Arrive softly and let the blade bend.
-              - leader: Recover on guard in sixte.
-                follower: Return to guard in sixte.
-                distance: extension to lunge
-            """);
+            new RuleText(PartnerNotTold.class, "partner-not-told", Severity.WARNING, false);
 
     @Override
     public RuleText text() {

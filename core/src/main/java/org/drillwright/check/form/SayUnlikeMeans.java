@@ -23,23 +23,7 @@ import org.drillwright.wording.Message;
 public final class SayUnlikeMeans implements Rule {
 
     private static final RuleText TEXT =
-            RuleText.of(SayUnlikeMeans.class, "say-unlike-means", Severity.WARNING, false, """
-            steps:
-              - leader: Extend to the high inside line and lunge.
-                follower: {say: "Parez sixte", means: "Parry quarte"}
-            #                    ^^^^^^^^^^^
-                distance: lunge
-                safety: Arrive softly and let the blade bend.
-            """, """
-            steps:
-              - leader: Extend to the high inside line and lunge.
-                follower: {say: "Parez quarte", means: "Parry quarte"}
-                distance: lunge
-                safety: Arrive softly and let the blade bend.
-              - leader: Recover on guard in sixte.
-                follower: Return to guard in sixte.
-                distance: extension to lunge
-            """);
+            new RuleText(SayUnlikeMeans.class, "say-unlike-means", Severity.WARNING, false);
 
     @Override
     public RuleText text() {

@@ -20,23 +20,7 @@ import org.drillwright.wording.Message;
 public final class TooMuchInACount implements Rule {
 
     private static final RuleText TEXT =
-            RuleText.of(TooMuchInACount.class, "too-much-in-a-count", Severity.ERROR, false, """
-            steps:
-              - leader: Extend to the high inside line and lunge.
-                follower: Parry quarte and riposte to the high inside line.
-            #                              ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                distance: lunge
-                safety: Arrive softly and let the blade bend.
-            """, """
-            steps:
-              - leader: Extend to the high inside line and lunge.
-                follower: Parry quarte with a retreat.
-                distance: lunge
-                safety: Arrive softly and let the blade bend.
-              - leader: Recover on guard in sixte.
-                follower: Advance on guard in sixte.
-                distance: lunge
-            """);
+            new RuleText(TooMuchInACount.class, "too-much-in-a-count", Severity.ERROR, false);
 
     @Override
     public RuleText text() {

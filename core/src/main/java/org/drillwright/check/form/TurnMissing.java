@@ -16,22 +16,7 @@ import org.drillwright.wording.Message;
 /** Each count has something for both sides. */
 public final class TurnMissing implements Rule {
 
-    private static final RuleText TEXT =
-            RuleText.of(TurnMissing.class, "turn-missing", Severity.ERROR, false, """
-            steps:
-              - leader: Advance.
-            #   ^^^^^^^^^^^^^^^^
-                distance: advance-lunge to lunge
-            """, """
-            steps:
-              - leader: Advance.
-                follower: Hold on guard.
-                distance: advance-lunge to lunge
-              - leader: Retreat.
-                follower: Hold on guard.
-                distance: lunge to advance-lunge
-            start: On guard in sixte, blades apart, at advance-lunge distance.
-            """);
+    private static final RuleText TEXT = new RuleText(TurnMissing.class, "turn-missing", Severity.ERROR, false);
 
     @Override
     public RuleText text() {

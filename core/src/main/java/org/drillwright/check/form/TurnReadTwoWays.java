@@ -13,23 +13,7 @@ import org.drillwright.wording.Message;
 public final class TurnReadTwoWays implements Rule {
 
     private static final RuleText TEXT =
-            RuleText.of(TurnReadTwoWays.class, "turn-read-two-ways", Severity.WARNING, false, """
-            steps:
-              - leader: Swat the blade, disengage and lunge.
-            #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                follower: Take the touch.
-                distance: lunge
-                safety: Arrive softly and let the blade bend.
-            """, """
-            steps:
-              - leader: Extend to the high inside line and lunge.
-                follower: Parry quarte.
-                distance: lunge
-                safety: Arrive softly and let the blade bend.
-              - leader: Recover on guard in sixte.
-                follower: Return to guard in sixte.
-                distance: extension to lunge
-            """);
+            new RuleText(TurnReadTwoWays.class, "turn-read-two-ways", Severity.WARNING, false);
 
     @Override
     public RuleText text() {

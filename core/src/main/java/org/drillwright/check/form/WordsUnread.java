@@ -18,23 +18,7 @@ import org.drillwright.wording.Message;
 /** Words that are not known are shown, with the nearest that are. */
 public final class WordsUnread implements Rule {
 
-    private static final RuleText TEXT = RuleText.of(WordsUnread.class, "words-unread", Severity.NOTE, false, """
-            steps:
-              - leader: Extend to the high inside line and lunge.
-                follower: Parry quatre.
-            #                   ^^^^^^
-                distance: lunge
-                safety: Arrive softly and let the blade bend.
-            """, """
-            steps:
-              - leader: Extend to the high inside line and lunge.
-                follower: Parry quarte.
-                distance: lunge
-                safety: Arrive softly and let the blade bend.
-              - leader: Recover on guard in sixte.
-                follower: Return to guard in sixte.
-                distance: extension to lunge
-            """);
+    private static final RuleText TEXT = new RuleText(WordsUnread.class, "words-unread", Severity.NOTE, false);
 
     @Override
     public RuleText text() {

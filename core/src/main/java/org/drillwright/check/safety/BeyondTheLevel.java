@@ -16,27 +16,7 @@ import org.drillwright.wording.Message;
 /** A level without blade work crosses no blades and points at nobody. */
 public final class BeyondTheLevel implements Rule {
 
-    private static final RuleText TEXT =
-            RuleText.of(BeyondTheLevel.class, "beyond-the-level", Severity.ERROR, true, """
-            level: beginner
-            form: partner
-            steps:
-              - leader: Engage in sixte.
-            #           ^^^^^^^^^^^^^^^
-                follower: Hold on guard.
-                distance: lunge
-            """, """
-            level: beginner
-            form: partner
-            steps:
-              - leader: Advance.
-                follower: Retreat.
-                distance: advance-lunge
-              - leader: Retreat.
-                follower: Advance.
-                distance: advance-lunge
-            start: On guard in sixte, blades apart, at advance-lunge distance.
-            """);
+    private static final RuleText TEXT = new RuleText(BeyondTheLevel.class, "beyond-the-level", Severity.ERROR, true);
 
     @Override
     public RuleText text() {

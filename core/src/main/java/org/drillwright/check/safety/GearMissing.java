@@ -18,12 +18,7 @@ import org.drillwright.wording.Message;
 /** The gear is listed and covers what the drill makes necessary. */
 public final class GearMissing implements Rule {
 
-    private static final RuleText TEXT = RuleText.of(GearMissing.class, "gear-missing", Severity.ERROR, true, """
-            gear: [mask, jacket, glove]
-            #     ^^^^^^^^^^^^^^^^^^^^^
-            """, """
-            gear: [mask, jacket, underarm protector, glove]
-            """);
+    private static final RuleText TEXT = new RuleText(GearMissing.class, "gear-missing", Severity.ERROR, true);
 
     @Override
     public RuleText text() {

@@ -18,24 +18,7 @@ import org.drillwright.wording.Message;
 /** Each count has a distance cue that names a measure. */
 public final class NoTrueDistance implements Rule {
 
-    private static final RuleText TEXT =
-            RuleText.of(NoTrueDistance.class, "no-true-distance", Severity.ERROR, false, """
-            steps:
-              - leader: Advance.
-                follower: Hold on guard.
-                distance: lange
-            #             ^^^^^
-            start: On guard in sixte, blades apart, at advance-lunge distance.
-            """, """
-            steps:
-              - leader: Advance.
-                follower: Hold on guard.
-                distance: advance-lunge to lunge
-              - leader: Retreat.
-                follower: Hold on guard.
-                distance: lunge to advance-lunge
-            start: On guard in sixte, blades apart, at advance-lunge distance.
-            """);
+    private static final RuleText TEXT = new RuleText(NoTrueDistance.class, "no-true-distance", Severity.ERROR, false);
 
     @Override
     public RuleText text() {

@@ -20,23 +20,7 @@ public final class SafetyNoteMissing implements Rule {
     private static final Pattern SAYS_ANYTHING = Pattern.compile("[\\p{L}\\p{N}]");
 
     private static final RuleText TEXT =
-            RuleText.of(SafetyNoteMissing.class, "safety-note-missing", Severity.ERROR, true, """
-            steps:
-              - leader: Extend to the high inside line and lunge.
-                follower: Parry quarte.
-                distance: lunge
-                safety: "-"
-            #           ^^^
-            """, """
-            steps:
-              - leader: Extend to the high inside line and lunge.
-                follower: Parry quarte.
-                distance: lunge
-                safety: Arrive softly and let the blade bend upward.
-              - leader: Recover on guard in sixte.
-                follower: Return to guard in sixte.
-                distance: lunge
-            """);
+            new RuleText(SafetyNoteMissing.class, "safety-note-missing", Severity.ERROR, true);
 
     @Override
     public RuleText text() {

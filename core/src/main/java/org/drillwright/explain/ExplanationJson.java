@@ -17,6 +17,7 @@ import org.drillwright.phrase.State;
 import org.drillwright.source.Finding;
 import org.drillwright.source.FormerRules;
 import org.drillwright.terms.Terms;
+import org.drillwright.wording.ConstantName;
 import org.drillwright.wording.Message;
 
 /** A drill as it was played, for programs; an unknown part is null. The page on explained drills describes the form. */
@@ -112,11 +113,7 @@ public final class ExplanationJson {
 
     private void fencer(String field, Fencer fencer) throws IOException {
         json.writeObjectFieldStart(field);
-        text(
-                "feet",
-                fencer.feet()
-                        .value()
-                        .map(feet -> feet.name().toLowerCase(Locale.ROOT).replace('_', '-')));
+        text("feet", fencer.feet().value().map(ConstantName::hyphened));
         text("hand", fencer.hand().value().map(position -> position.word()));
         text(
                 "point",

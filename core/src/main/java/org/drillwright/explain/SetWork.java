@@ -25,6 +25,7 @@ import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.Range;
 import org.drillwright.terms.Terms;
+import org.drillwright.wording.ConstantName;
 import org.drillwright.wording.Message;
 
 /**
@@ -167,7 +168,7 @@ public record SetWork(Map<Theme, List<Item>> items, int counts, int unjudged) {
     }
 
     private static String key(Line line) {
-        return line.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return ConstantName.hyphened(line);
     }
 
     private static List<Played> moves(Subject drill) {

@@ -2,7 +2,6 @@ package org.drillwright.explain;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import org.drillwright.model.Side;
 import org.drillwright.phrase.Engagement;
@@ -12,6 +11,7 @@ import org.drillwright.phrase.Fencer;
 import org.drillwright.phrase.State;
 import org.drillwright.phrase.Where;
 import org.drillwright.terms.Terms;
+import org.drillwright.wording.ConstantName;
 import org.drillwright.wording.Message;
 
 /** Says a state in words; what is unknown is said so, with since when. */
@@ -46,8 +46,7 @@ public final class StateWords {
     }
 
     private static Message feet(Feet feet) {
-        return Message.of(
-                StateWords.class, "feet." + feet.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return Message.of(StateWords.class, "feet." + ConstantName.hyphened(feet));
     }
 
     /** The measure and the contact. */

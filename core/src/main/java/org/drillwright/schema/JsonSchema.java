@@ -27,6 +27,7 @@ import org.drillwright.read.TermReader;
 import org.drillwright.reading.TermKind;
 import org.drillwright.reading.TurnReader;
 import org.drillwright.terms.Terms;
+import org.drillwright.wording.ConstantName;
 import org.drillwright.wording.Message;
 
 /**
@@ -151,9 +152,7 @@ public final class JsonSchema {
     }
 
     private static List<String> lines() {
-        return Stream.of(Line.values())
-                .map(line -> line.name().toLowerCase(Locale.ROOT).replace('_', '-'))
-                .toList();
+        return Stream.of(Line.values()).map(ConstantName::hyphened).toList();
     }
 
     /** The rules whose warnings can be accepted. */

@@ -1,6 +1,5 @@
 package org.drillwright.terms;
 
-import java.util.Locale;
 import org.drillwright.model.Language;
 import org.drillwright.model.Side;
 import org.drillwright.model.Weapon;
@@ -10,6 +9,7 @@ import org.drillwright.notation.Line;
 import org.drillwright.notation.Measure;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Target;
+import org.drillwright.wording.ConstantName;
 import org.drillwright.wording.Message;
 
 /**
@@ -59,7 +59,6 @@ public final class Terms {
     }
 
     private static Message term(String kind, Enum<?> one) {
-        return Message.of(
-                Terms.class, kind + "." + one.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return Message.of(Terms.class, kind + "." + ConstantName.hyphened(one));
     }
 }

@@ -1,6 +1,5 @@
 package org.drillwright.check.fencing;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.drillwright.check.Fault;
 import org.drillwright.check.RefusalRule;
@@ -13,6 +12,7 @@ import org.drillwright.phrase.Amendment;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 import org.drillwright.terms.Terms;
+import org.drillwright.wording.ConstantName;
 import org.drillwright.wording.Message;
 
 /** Nobody does from the lunge what needs a recovery. */
@@ -42,8 +42,7 @@ public final class LungeNotRecovered extends RefusalRule {
         return Sentence.error(
                 Message.of(
                         LungeNotRecovered.class,
-                        "lunge-not-recovered."
-                                + still.what().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                        "lunge-not-recovered." + ConstantName.hyphened(still.what()),
                         Terms.of(fault.by())),
                 fault.ways()
                         .or(

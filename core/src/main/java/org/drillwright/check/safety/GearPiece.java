@@ -1,6 +1,6 @@
 package org.drillwright.check.safety;
 
-import java.util.Locale;
+import org.drillwright.wording.ConstantName;
 import org.drillwright.wording.Message;
 
 /**
@@ -15,7 +15,6 @@ enum GearPiece {
 
     /** As a list of gear has it. */
     Message words() {
-        return Message.of(
-                GearPiece.class, "piece." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return Message.of(GearPiece.class, "piece." + ConstantName.hyphened(this));
     }
 }

@@ -1,6 +1,6 @@
 package org.drillwright.plan.rounds;
 
-import java.util.Locale;
+import org.drillwright.wording.ConstantName;
 import org.drillwright.wording.Message;
 
 /** How a table was made. */
@@ -20,8 +20,7 @@ public enum Method {
 
     /** What it is called on a sheet. */
     public Message words() {
-        return Message.of(
-                Method.class, "method." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return Message.of(Method.class, "method." + ConstantName.hyphened(this));
     }
 
     /** Whether people change over by one simple movement. */

@@ -7,6 +7,7 @@ import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.lesson.DrillLoad;
 import org.drillwright.plan.lesson.LessonPlan;
 import org.drillwright.plan.lesson.Remark;
+import org.drillwright.wording.ConstantName;
 
 /** A timed lesson for programs; times are whole seconds. */
 public final class LessonJson {
@@ -24,8 +25,7 @@ public final class LessonJson {
             json.writeNumberField("needed", lesson.needed().toSeconds());
             json.writeNumberField("practice", lesson.practice().toSeconds());
             JsonText.objects(json, "blocks", lesson.blocks(), (block, out) -> {
-                out.writeStringField(
-                        "kind", block.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+                out.writeStringField("kind", ConstantName.hyphened(block.kind()));
                 out.writeStringField("name", block.name());
                 out.writeNumberField("start", block.start().toSeconds());
                 out.writeNumberField("end", block.end().toSeconds());

@@ -26,6 +26,7 @@ import org.drillwright.print.pose.Stroke;
 import org.drillwright.print.pose.Threat;
 import org.drillwright.print.pose.body.PosedBody;
 import org.drillwright.terms.Terms;
+import org.drillwright.wording.ConstantName;
 import org.drillwright.wording.Message;
 
 /** Says what a picture shows, in the language of the card; from what was played, never from what was drawn. */
@@ -61,7 +62,7 @@ final class Caption {
     }
 
     private static Message of(String kind, Enum<?> one) {
-        return of(kind + "." + one.name().toLowerCase(Locale.ROOT).replace('_', '.'));
+        return of(kind + "." + ConstantName.dotted(one));
     }
 
     private static List<Message> done(Scene scene) {

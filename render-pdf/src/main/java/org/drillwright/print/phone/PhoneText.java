@@ -1,6 +1,6 @@
 package org.drillwright.print.phone;
 
-import java.util.Locale;
+import org.drillwright.wording.ConstantName;
 
 /** What the page itself says. Its key in the files of words is its name in lower case with dots. */
 enum PhoneText {
@@ -88,6 +88,6 @@ enum PhoneText {
     UNSAID;
 
     String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '.');
+        return ConstantName.dotted(this);
     }
 }

@@ -1,6 +1,6 @@
 package org.drillwright.print.sheet;
 
-import java.util.Locale;
+import org.drillwright.wording.ConstantName;
 
 /** What the sheets for the hand say. Its key in the files of words is its name in lower case with dots. */
 public enum HandWord {
@@ -116,6 +116,6 @@ public enum HandWord {
     WAS_AWAY;
 
     String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '.');
+        return ConstantName.dotted(this);
     }
 }

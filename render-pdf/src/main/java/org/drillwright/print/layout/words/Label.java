@@ -1,6 +1,6 @@
 package org.drillwright.print.layout.words;
 
-import java.util.Locale;
+import org.drillwright.wording.ConstantName;
 
 /** A word of the card itself, not of the drill. Its key in the files of labels is its name in lower case with dots. */
 public enum Label {
@@ -118,6 +118,6 @@ public enum Label {
     HANDS;
 
     String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '.');
+        return ConstantName.dotted(this);
     }
 }

@@ -1,6 +1,6 @@
 package org.drillwright.print.sheet.wall;
 
-import java.util.Locale;
+import org.drillwright.wording.ConstantName;
 
 /** What the sheets of an evening say. Its key in the files of words is its name in lower case with dots. */
 public enum WallText {
@@ -104,6 +104,6 @@ public enum WallText {
     SHORT_NEW;
 
     String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '.');
+        return ConstantName.dotted(this);
     }
 }

@@ -2,10 +2,10 @@ package org.drillwright.print;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.text.Typeface;
 
@@ -62,7 +62,7 @@ public final class Flat {
     }
 
     /** What a run covers: numerals and marks have neither accents nor tails. */
-    public static Box box(Mark.Text text) {
+    public static Rectangle box(Mark.Text text) {
         Typeface face = Family.dejaVu().of(text.face());
         boolean numeral = text.text().matches("[0-9A-Z-]+");
         // No capital with an accent stands under a tail so deep that they would touch.
@@ -70,12 +70,12 @@ public final class Flat {
         double down = numeral ? 0 : text.size() * face.descent();
         double wide = face.width(text.text()) * text.size();
         return text.degrees() == 90
-                ? new Box(text.x() - up, text.baseline() - wide, up + down, wide)
-                : new Box(text.x(), text.baseline() - up, wide, up + down);
+                ? new Rectangle(text.x() - up, text.baseline() - wide, up + down, wide)
+                : new Rectangle(text.x(), text.baseline() - up, wide, up + down);
     }
 
     /** Whether two boxes share more than a hair's breadth, in points. */
-    public static boolean overlap(Box a, Box b) {
+    public static boolean overlap(Rectangle a, Rectangle b) {
         double hair = 0.02;
         return a.x() < b.right() - hair
                 && b.x() < a.right() - hair

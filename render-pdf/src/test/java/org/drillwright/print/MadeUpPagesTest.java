@@ -11,10 +11,10 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.drillwright.model.SheetSize;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.WholeCards;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -72,17 +72,17 @@ class MadeUpPagesTest {
                 .forEach((kind, pages) -> pages.stream()
                         .flatMap(page -> Flat.figures(page).stream())
                         .forEach(figure -> {
-                            List<Box> words = figure.marks().stream()
+                            List<Rectangle> words = figure.marks().stream()
                                     .filter(Mark.Text.class::isInstance)
                                     .map(mark -> Flat.box((Mark.Text) mark))
                                     .toList();
                             for (int at = 0; at < words.size(); at++) {
-                                Box box = words.get(at);
+                                Rectangle box = words.get(at);
                                 assertTrue(
                                         box.x() >= -0.1
                                                 && box.right() <= figure.box().width() + 0.1,
                                         () -> kind + ": " + figure.alternative() + " " + box);
-                                for (Box other : words.subList(at + 1, words.size())) {
+                                for (Rectangle other : words.subList(at + 1, words.size())) {
                                     assertFalse(
                                             Flat.overlap(box, other),
                                             () -> kind + ": " + figure.alternative() + " " + box);

@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.drillwright.print.diagram.curve.InkedArea;
 import org.drillwright.print.diagram.stage.Drawing;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.pose.Passage;
 import org.drillwright.print.pose.Pose;
 import org.drillwright.print.pose.Scene;
@@ -80,7 +80,7 @@ public final class Picture {
     /** Drawn with its top left corner at a place, so wide, in points. */
     public Node.Figure draw(double x, double y, double width) {
         Drawing drawing = drawing(width);
-        return new Node.Figure(alternative, new Box(x, y, width, drawing.height()), drawing.marks());
+        return new Node.Figure(alternative, new Rectangle(x, y, width, drawing.height()), drawing.marks());
     }
 
     /** How far below its top the floor is on which they stand, at a width, both in points. */
@@ -120,7 +120,7 @@ public final class Picture {
     }
 
     private static Node.Figure figure(String alternative, List<Mark> marks, double x, double y) {
-        Box cover = InkedArea.of(marks).box();
+        Rectangle cover = InkedArea.of(marks).box();
         return new Node.Figure(
                 alternative,
                 cover.moved(x, y),

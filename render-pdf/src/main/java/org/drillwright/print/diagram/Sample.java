@@ -4,8 +4,8 @@ import java.util.List;
 import org.drillwright.print.diagram.curve.InkedArea;
 import org.drillwright.print.diagram.figure.Gauge;
 import org.drillwright.print.diagram.stage.LegendSign;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Rectangle;
 
 /** One line of the legend: a sign as it is drawn in pictures, and what it means. */
 public final class Sample {
@@ -30,12 +30,12 @@ public final class Sample {
 
     /** Drawn as in a picture so wide, in the middle of that width, its top here; in points. */
     public List<Mark> draw(double x, double y, double picture) {
-        Box box = box(picture);
+        Rectangle box = box(picture);
         double dx = x + (picture - box.width()) / 2 - box.x();
         return marks(picture).stream().map(mark -> mark.moved(dx, y - box.y())).toList();
     }
 
-    private Box box(double picture) {
+    private Rectangle box(double picture) {
         return InkedArea.of(marks(picture)).box();
     }
 

@@ -60,7 +60,7 @@ public sealed interface Node {
      * @param box what it covers
      * @param marks from the top left corner of the box, so that equal pictures are equal wherever they stand
      */
-    record Figure(String alternative, Box box, List<Mark> marks) implements Node {
+    record Figure(String alternative, Rectangle box, List<Mark> marks) implements Node {
         public Figure {
             if (alternative.isBlank()) {
                 throw new IllegalArgumentException("a figure says in words what it shows");
@@ -92,10 +92,10 @@ public sealed interface Node {
     record Placed(double x, double y, Quarter top, Frame frame) implements Node {
 
         /** What it covers. */
-        public Box box() {
+        public Rectangle box() {
             return top.onItsSide()
-                    ? new Box(x, y, frame.height(), frame.width())
-                    : new Box(x, y, frame.width(), frame.height());
+                    ? new Rectangle(x, y, frame.height(), frame.width())
+                    : new Rectangle(x, y, frame.width(), frame.height());
         }
 
         @Override

@@ -21,7 +21,7 @@ public final class Outline {
         return outline;
     }
 
-    public static List<Segment> box(Box box) {
+    public static List<Segment> box(Rectangle box) {
         return polygon(box.x(), box.y(), box.right(), box.y(), box.right(), box.bottom(), box.x(), box.bottom());
     }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Rectangle;
 
 /**
  * Where cards lie on a sheet, in points: bands of upright cards and bands of turned ones, so that every cut goes from
@@ -16,7 +16,7 @@ record Arrangement(List<Place> places) {
     private static final double ROUNDING = 1e-6;
 
     /** Where a card lies, and whether it lies on its side. */
-    record Place(Box box, boolean turned) {}
+    record Place(Rectangle box, boolean turned) {}
 
     Arrangement {
         places = List.copyOf(places);
@@ -51,7 +51,7 @@ record Arrangement(List<Place> places) {
             List<Place> places, double top, int bands, double width, double height, double across, boolean turned) {
         for (int band = 0; band < bands; band++) {
             for (int at = 0; at < times(width, across); at++) {
-                places.add(new Place(new Box(at * width, top + band * height, width, height), turned));
+                places.add(new Place(new Rectangle(at * width, top + band * height, width, height), turned));
             }
         }
     }
@@ -64,7 +64,7 @@ record Arrangement(List<Place> places) {
     private Arrangement mirrored() {
         return new Arrangement(places.stream()
                 .map(place -> new Place(
-                        new Box(
+                        new Rectangle(
                                 place.box().y(),
                                 place.box().x(),
                                 place.box().height(),
@@ -101,7 +101,7 @@ record Arrangement(List<Place> places) {
     Arrangement shrunk(double by) {
         return new Arrangement(places.stream()
                 .map(place -> new Place(
-                        new Box(
+                        new Rectangle(
                                 place.box().x(),
                                 place.box().y(),
                                 place.box().width() - by,

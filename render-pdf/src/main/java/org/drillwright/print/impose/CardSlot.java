@@ -1,16 +1,16 @@
 package org.drillwright.print.impose;
 
 import java.util.List;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Quarter;
+import org.drillwright.print.frame.Rectangle;
 
 /**
  * Where one card lies on a sheet.
  *
  * @param top the side of the sheet that the card's top points to
  */
-record CardSlot(Box card, Quarter top) {
+record CardSlot(Rectangle card, Quarter top) {
 
     /** As many as a sheet takes, in the order in which they are filled. */
     static List<CardSlot> all(Frame card, SheetPlan plan) {

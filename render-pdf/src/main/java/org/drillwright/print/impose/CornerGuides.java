@@ -2,10 +2,10 @@ package org.drillwright.print.impose;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
+import org.drillwright.print.frame.Rectangle;
 
 /** Where to round the corners of what is cut out, by eye or with a punch: a short stroke across each corner. */
 final class CornerGuides {
@@ -18,16 +18,16 @@ final class CornerGuides {
 
     private static final double WIDTH = 0.25;
 
-    private final Box printable;
+    private final Rectangle printable;
 
     /** @param printable beyond which no printer reaches */
-    CornerGuides(Box printable) {
+    CornerGuides(Rectangle printable) {
         this.printable = printable;
     }
 
-    List<Mark> marks(List<Box> pieces) {
+    List<Mark> marks(List<Rectangle> pieces) {
         List<Mark> marks = new ArrayList<>();
-        for (Box piece : pieces) {
+        for (Rectangle piece : pieces) {
             corner(piece.x(), piece.y(), 1, 1, marks);
             corner(piece.right(), piece.y(), -1, 1, marks);
             corner(piece.right(), piece.bottom(), -1, -1, marks);

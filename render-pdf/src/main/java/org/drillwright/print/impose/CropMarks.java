@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
+import org.drillwright.print.frame.Rectangle;
 
 /**
  * Short strokes at both ends of every line to cut along: outside the cards where there is room, or else on the line
@@ -23,12 +23,12 @@ final class CropMarks {
     /** Edges nearer than this are one line. */
     private static final double SAME = 0.01;
 
-    private final List<Box> cards;
-    private final Box printable;
+    private final List<Rectangle> cards;
+    private final Rectangle printable;
     private final double away;
 
     /** @param overrun how far a card's ground may reach beyond its edge, where no mark is to stand */
-    CropMarks(List<Box> cards, Box printable, double overrun) {
+    CropMarks(List<Rectangle> cards, Rectangle printable, double overrun) {
         this.cards = List.copyOf(cards);
         this.printable = printable;
         this.away = AWAY + overrun;
@@ -36,10 +36,10 @@ final class CropMarks {
 
     List<Mark> marks() {
         List<Mark> marks = new ArrayList<>();
-        for (Cut cut : cuts(box -> new Cut(box.x(), box.y(), box.bottom()), Box::width)) {
+        for (Cut cut : cuts(box -> new Cut(box.x(), box.y(), box.bottom()), Rectangle::width)) {
             ends(cut, printable.x(), printable.right(), printable.y(), printable.bottom(), false, marks);
         }
-        for (Cut cut : cuts(box -> new Cut(box.y(), box.x(), box.right()), Box::height)) {
+        for (Cut cut : cuts(box -> new Cut(box.y(), box.x(), box.right()), Rectangle::height)) {
             ends(cut, printable.y(), printable.bottom(), printable.x(), printable.right(), true, marks);
         }
         return marks;
@@ -52,9 +52,9 @@ final class CropMarks {
         }
     }
 
-    private Iterable<Cut> cuts(Function<Box, Cut> near, Function<Box, Double> thickness) {
+    private Iterable<Cut> cuts(Function<Rectangle, Cut> near, Function<Rectangle, Double> thickness) {
         TreeMap<Long, Cut> cuts = new TreeMap<>();
-        for (Box card : cards) {
+        for (Rectangle card : cards) {
             Cut first = near.apply(card);
             Cut second = new Cut(first.at() + thickness.apply(card), first.from(), first.to());
             cuts.merge(Math.round(first.at() / SAME), first, Cut::with);
@@ -85,7 +85,7 @@ final class CropMarks {
         return from < top || to > bottom || inCard ? Optional.empty() : Optional.of(line(at, from, to, across));
     }
 
-    private static boolean inside(Box card, double x, double y) {
+    private static boolean inside(Rectangle card, double x, double y) {
         return x > card.x() - SAME && x < card.right() + SAME && y > card.y() - SAME && y < card.bottom() + SAME;
     }
 

@@ -1,7 +1,7 @@
 package org.drillwright.print.impose;
 
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Quarter;
+import org.drillwright.print.frame.Rectangle;
 
 /** How a printer turns an upright sheet over to print its back. */
 public enum Duplex {
@@ -11,10 +11,10 @@ public enum Duplex {
     SHORT_EDGE;
 
     /** Where on the back's page that is which lies behind a place on the front. */
-    Box behind(Box front, Stock stock) {
+    Rectangle behind(Rectangle front, Stock stock) {
         return switch (this) {
-            case LONG_EDGE -> new Box(stock.width() - front.right(), front.y(), front.width(), front.height());
-            case SHORT_EDGE -> new Box(front.x(), stock.height() - front.bottom(), front.width(), front.height());
+            case LONG_EDGE -> new Rectangle(stock.width() - front.right(), front.y(), front.width(), front.height());
+            case SHORT_EDGE -> new Rectangle(front.x(), stock.height() - front.bottom(), front.width(), front.height());
         };
     }
 

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drillwright.model.SheetSize;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Quarter;
+import org.drillwright.print.frame.Rectangle;
 
 /**
  * Lays cards on sheets, at their true size and in their order, row by row. Printers leave a margin of some 4 mm blank.
@@ -96,7 +96,7 @@ public final class Imposition {
     }
 
     private Frame front(List<Frame> cards) {
-        List<Box> pieces = new ArrayList<>();
+        List<Rectangle> pieces = new ArrayList<>();
         List<Node> content = new ArrayList<>();
         for (int at = 0; at < cards.size(); at++) {
             CardSlot spot = spots.get(at);
@@ -111,7 +111,7 @@ public final class Imposition {
     private Frame back(List<Optional<Frame>> backs, Duplex duplex) {
         List<Node> content = new ArrayList<>();
         for (int at = 0; at < backs.size(); at++) {
-            Box behind = duplex.behind(spots.get(at).card(), plan.stock())
+            Rectangle behind = duplex.behind(spots.get(at).card(), plan.stock())
                     .moved(plan.shift().right(), plan.shift().down());
             Quarter top = duplex.behind(spots.get(at).top());
             backs.get(at).ifPresent(back -> content.add(new Node.Placed(behind.x(), behind.y(), top, back)));
@@ -123,8 +123,8 @@ public final class Imposition {
         return new Frame(plan.stock().width(), plan.stock().height(), MARGIN, marks, content);
     }
 
-    private List<Mark> marks(List<Box> pieces) {
-        Box printable = printable(plan.stock());
+    private List<Mark> marks(List<Rectangle> pieces) {
+        Rectangle printable = printable(plan.stock());
         List<Mark> marks = new ArrayList<>(new CropMarks(pieces, printable, plan.overrun()).marks());
         if (plan.laminate().roundsCorners()) {
             marks.addAll(new CornerGuides(printable).marks(pieces));
@@ -132,7 +132,7 @@ public final class Imposition {
         return marks;
     }
 
-    private static Box printable(Stock stock) {
-        return new Box(MARGIN, MARGIN, stock.width() - 2 * MARGIN, stock.height() - 2 * MARGIN);
+    private static Rectangle printable(Stock stock) {
+        return new Rectangle(MARGIN, MARGIN, stock.width() - 2 * MARGIN, stock.height() - 2 * MARGIN);
     }
 }

@@ -2,7 +2,6 @@ package org.drillwright.print.impose;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Ink;
@@ -10,6 +9,7 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Quarter;
+import org.drillwright.print.frame.Rectangle;
 
 /**
  * A sheet that shows how far a printer prints backs beside their place: scales in millimetres on the front, crosses on
@@ -46,24 +46,24 @@ public final class RegistrationSheet {
         RegistrationSheet sheet = new RegistrationSheet(stock, duplex);
         List<Mark> front = new ArrayList<>();
         List<Mark> back = new ArrayList<>();
-        for (Box at : sheet.points()) {
+        for (Rectangle at : sheet.points()) {
             sheet.scales(at.x(), at.y(), front);
-            Box behind = duplex.behind(at, stock).moved(shift.right(), shift.down());
+            Rectangle behind = duplex.behind(at, stock).moved(shift.right(), shift.down());
             cross(behind.x(), behind.y(), back);
         }
         return List.of(sheet.page(front, onFront), sheet.page(back, onBack));
     }
 
     /** A fifth from each corner, and the middle: a printer that also turns or stretches shows it by unlike numbers. */
-    private List<Box> points() {
+    private List<Rectangle> points() {
         double left = stock.width() / 5;
         double top = stock.height() / 5;
-        List<Box> points = new ArrayList<>();
+        List<Rectangle> points = new ArrayList<>();
         for (double x : new double[] {left, stock.width() - left}) {
-            points.add(new Box(x, top, 0, 0));
-            points.add(new Box(x, stock.height() - top, 0, 0));
+            points.add(new Rectangle(x, top, 0, 0));
+            points.add(new Rectangle(x, stock.height() - top, 0, 0));
         }
-        points.add(new Box(stock.width() / 2, stock.height() / 2, 0, 0));
+        points.add(new Rectangle(stock.width() / 2, stock.height() / 2, 0, 0));
         return points;
     }
 

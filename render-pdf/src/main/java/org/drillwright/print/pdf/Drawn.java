@@ -10,9 +10,9 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Rectangle;
 
 /** The pictures of a document, each kept once as a form (ISO 32000-1, 8.10), however often its pages show it. */
 final class Drawn {
@@ -45,7 +45,7 @@ final class Drawn {
     }
 
     private PDFormXObject form(Node.Figure figure) throws IOException {
-        Box box = figure.box();
+        Rectangle box = figure.box();
         Operators content = new Operators();
         MarkPen pen = new MarkPen(content, fonts, box.height());
         for (Mark mark : figure.marks()) {

@@ -11,7 +11,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
-import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Rectangle;
 
 /** The places in a document that words lead to, and the areas that one clicks to get there. */
 final class Links {
@@ -34,7 +34,7 @@ final class Links {
      * @param said what is said of the link to who cannot see it
      * @param lines what it covers, line by line
      */
-    PDAnnotationLink area(String to, String said, PDPage page, List<Box> lines) throws IOException {
+    PDAnnotationLink area(String to, String said, PDPage page, List<Rectangle> lines) throws IOException {
         PDAnnotationLink area = new PDAnnotationLink();
         area.setRectangle(around(lines));
         area.setQuadPoints(corners(lines));
@@ -46,19 +46,19 @@ final class Links {
         return area;
     }
 
-    private static PDRectangle around(List<Box> lines) {
-        double left = lines.stream().mapToDouble(Box::x).min().orElseThrow();
-        double low = lines.stream().mapToDouble(Box::y).min().orElseThrow();
-        double right = lines.stream().mapToDouble(Box::right).max().orElseThrow();
-        double high = lines.stream().mapToDouble(Box::bottom).max().orElseThrow();
+    private static PDRectangle around(List<Rectangle> lines) {
+        double left = lines.stream().mapToDouble(Rectangle::x).min().orElseThrow();
+        double low = lines.stream().mapToDouble(Rectangle::y).min().orElseThrow();
+        double right = lines.stream().mapToDouble(Rectangle::right).max().orElseThrow();
+        double high = lines.stream().mapToDouble(Rectangle::bottom).max().orElseThrow();
         return new PDRectangle((float) left, (float) low, (float) (right - left), (float) (high - low));
     }
 
     /** Upper left, upper right, lower left, lower right: as viewers read them. */
-    private static float[] corners(List<Box> lines) {
+    private static float[] corners(List<Rectangle> lines) {
         float[] corners = new float[8 * lines.size()];
         int at = 0;
-        for (Box line : lines) {
+        for (Rectangle line : lines) {
             double[] quad = {
                 line.x(), line.bottom(), line.right(), line.bottom(), line.x(), line.y(), line.right(), line.y()
             };

@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.util.Matrix;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.frame.RunRole;
 import org.drillwright.print.text.Typeface;
 
@@ -66,7 +66,7 @@ final class PagePen {
         } else if (node instanceof Node.Figure figure) {
             figure(figure, parent, marks);
         } else if (node instanceof Node.Anchor anchor) {
-            Box there = onPage(new Box(anchor.x(), anchor.y(), 0, 0), marks.height());
+            Rectangle there = onPage(new Rectangle(anchor.x(), anchor.y(), 0, 0), marks.height());
             tags.anchor(anchor.name(), there.x(), there.y());
         } else if (node instanceof Node.Placed placed) {
             placed(placed, parent, marks);
@@ -95,13 +95,13 @@ final class PagePen {
     private PDStructureElement span(RunRole span, List<Mark.Text> runs, PDStructureElement parent, MarkPen marks)
             throws IOException {
         StringBuilder said = new StringBuilder();
-        List<Box> boxes = new ArrayList<>();
+        List<Rectangle> boxes = new ArrayList<>();
         for (Mark.Text run : runs) {
             Typeface face = fonts.face(run.face());
             double high = face.ascent() * run.size();
             double width = face.width(run.text()) * run.size();
             boxes.add(onPage(
-                    new Box(run.x(), run.baseline() - high, width, high + face.descent() * run.size()),
+                    new Rectangle(run.x(), run.baseline() - high, width, high + face.descent() * run.size()),
                     marks.height()));
             said.append(said.isEmpty() || said.charAt(said.length() - 1) == ' ' ? "" : " ")
                     .append(run.text());
@@ -125,12 +125,12 @@ final class PagePen {
         page.op("EMC");
     }
 
-    private Box onPage(Box box, double height) {
+    private Rectangle onPage(Rectangle box, double height) {
         var low = toPage.transformPoint((float) box.x(), (float) (height - box.bottom()));
         var high = toPage.transformPoint((float) box.right(), (float) (height - box.y()));
         double x = Math.min(low.getX(), high.getX());
         double y = Math.min(low.getY(), high.getY());
-        return new Box(x, y, Math.abs(high.getX() - low.getX()), Math.abs(high.getY() - low.getY()));
+        return new Rectangle(x, y, Math.abs(high.getX() - low.getX()), Math.abs(high.getY() - low.getY()));
     }
 
     private void placed(Node.Placed placed, PDStructureElement parent, MarkPen marks) throws IOException {
@@ -149,7 +149,7 @@ final class PagePen {
 
     /** From the placed frame's coordinates to those of the frame around it, both with y upwards. */
     private static Matrix there(Node.Placed placed, double height) {
-        Box box = placed.box();
+        Rectangle box = placed.box();
         float left = (float) box.x();
         float right = (float) box.right();
         float top = (float) (height - box.y());

@@ -19,7 +19,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDLayoutAttribute
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeObject;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
-import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.frame.RunRole;
 import org.drillwright.wording.Direction;
@@ -94,7 +94,7 @@ final class Tags {
             return element;
         }
 
-        PDStructureElement figure(String alternative, Box box, PDStructureElement parent) {
+        PDStructureElement figure(String alternative, Rectangle box, PDStructureElement parent) {
             PDStructureElement element = element(StandardStructureTypes.Figure, parent);
             element.setAlternateDescription(alternative);
             PDLayoutAttributeObject place = new PDLayoutAttributeObject();
@@ -111,7 +111,7 @@ final class Tags {
         }
 
         /** Words in another language, or that lead somewhere, each line of them in its box on the page. */
-        PDStructureElement span(RunRole span, String words, List<Box> lines, PDStructureElement parent)
+        PDStructureElement span(RunRole span, String words, List<Rectangle> lines, PDStructureElement parent)
                 throws IOException {
             String type = span.to().isPresent() ? StandardStructureTypes.LINK : StandardStructureTypes.SPAN;
             PDStructureElement element = element(type, parent);

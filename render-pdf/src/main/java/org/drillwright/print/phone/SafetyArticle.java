@@ -3,7 +3,7 @@ package org.drillwright.print.phone;
 import java.util.List;
 import org.drillwright.print.diagram.Legend;
 import org.drillwright.print.diagram.Sample;
-import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.svg.Symbols;
 
@@ -43,7 +43,7 @@ final class SafetyArticle {
         html.end("ul").put("h3", voice.text(Label.LEGEND_TITLE));
         html.start("ul", "class", "legend", "role", "list").line();
         for (Sample sample : Legend.in(voice.labels().language())) {
-            Box box = new Box(0, 0, PICTURE, sample.height(PICTURE));
+            Rectangle box = new Rectangle(0, 0, PICTURE, sample.height(PICTURE));
             html.start("li").markup(symbols.sign(box, sample.draw(0, 0, PICTURE), "sample"));
             html.put("span", sample.words()).end("li").line();
         }

@@ -1,16 +1,16 @@
 package org.drillwright.print.phone;
 
 import java.util.List;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Outline;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.svg.Symbols;
 
 /** The three signs beside words: a black disc, a white one, a triangle with an exclamation mark. */
 record SignIcons(String leader, String follower, String warning) {
 
-    private static final Box BOX = new Box(0, 0, 10, 10);
+    private static final Rectangle BOX = new Rectangle(0, 0, 10, 10);
 
     static SignIcons in(Symbols symbols) {
         Mark black = Mark.Shape.filled(Outline.circle(5, 5, 4.5), Ink.BLACK);

@@ -6,13 +6,13 @@ import org.drillwright.plan.hall.Floor;
 import org.drillwright.plan.hall.LaneLayout;
 import org.drillwright.plan.roster.Hall;
 import org.drillwright.plan.rounds.Method;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Type;
@@ -51,7 +51,7 @@ record HallDrawing(Floor floor, Method method, HandType type, int scale, HandWor
 
     Block block() {
         Hall hall = floor.layout().hall();
-        Box box = new Box(0, 0, points(hall.length()), points(hall.width()));
+        Rectangle box = new Rectangle(0, 0, points(hall.length()), points(hall.width()));
         List<Mark> marks = new ArrayList<>();
         marks.add(Mark.Shape.stroked(Outline.box(box), Press.HEAVY, Ink.BLACK));
         for (int at = 0; at < floor.lanes().size(); at++) {
@@ -63,7 +63,7 @@ record HallDrawing(Floor floor, Method method, HandType type, int scale, HandWor
         Type small = type.foot();
         double y = box.bottom() + 2.2 * small.size();
         bar(box.right() - points(BAR), y, small, marks);
-        Box all = new Box(0, 0, box.width(), y);
+        Rectangle all = new Rectangle(0, 0, box.width(), y);
         Node figure = new Node.Figure(
                 words.text(HandWord.HALL_PLAN, new HallSentences(words).lanes(floor.layout())), all, marks);
         return new Block(all.height() + type.words().size(), List.of(), List.of(figure));
@@ -81,7 +81,7 @@ record HallDrawing(Floor floor, Method method, HandType type, int scale, HandWor
 
     private void lane(int at, List<Mark> marks) {
         LaneLayout.Lane lane = floor.lanes().get(at);
-        Box box = new Box(points(lane.x()), points(lane.y()), points(lane.length()), points(lane.width()));
+        Rectangle box = new Rectangle(points(lane.x()), points(lane.y()), points(lane.length()), points(lane.width()));
         boolean used = at < floor.places().size();
         marks.add(Mark.Shape.stroked(Outline.box(box), used ? 1 : Press.THIN, Ink.BLACK));
         if (!used) {

@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.drillwright.plan.lesson.LessonPart;
 import org.drillwright.plan.lesson.LessonPlan;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.page.Block;
@@ -33,7 +33,7 @@ record LessonBar(LessonSentences sentences, HandType type, double width) {
 
     Block block() {
         List<Mark> marks = new ArrayList<>();
-        marks.add(Mark.Shape.stroked(Outline.box(new Box(0, 0, width, HEIGHT)), Press.THIN, Ink.BLACK));
+        marks.add(Mark.Shape.stroked(Outline.box(new Rectangle(0, 0, width, HEIGHT)), Press.THIN, Ink.BLACK));
         List<LessonPart> parts = lesson().blocks();
         int drills = 0;
         for (int at = 0; at < parts.size(); at++) {
@@ -51,7 +51,7 @@ record LessonBar(LessonSentences sentences, HandType type, double width) {
         }
         ticks(marks);
         double height = HEIGHT + 1.5 * type.foot().size();
-        Box box = new Box(0, 0, width, height);
+        Rectangle box = new Rectangle(0, 0, width, height);
         Node figure = new Node.Figure(
                 said(),
                 box,

@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.text.Typefaces;
 
 /**
@@ -47,11 +47,11 @@ public final class Symbols {
     }
 
     /** A sign that says nothing that the words beside it do not say. */
-    public String sign(Box box, List<Mark> marks, String style) {
+    public String sign(Rectangle box, List<Mark> marks, String style) {
         return called(seen(box, style).with("aria-hidden", "true"), marks);
     }
 
-    private static Markup seen(Box box, String style) {
+    private static Markup seen(Rectangle box, String style) {
         String view = units(box.x()) + " " + units(box.y()) + " " + units(box.width()) + " " + units(box.height());
         return new Markup().tag("svg").with("viewBox", view).with("class", style);
     }

@@ -10,11 +10,11 @@ import org.drillwright.check.Subject;
 import org.drillwright.model.Language;
 import org.drillwright.print.Example;
 import org.drillwright.print.diagram.curve.InkedArea;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Rectangle;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -73,7 +73,7 @@ class CrispTest {
     @ValueSource(doubles = {12, 21, 28, 72})
     void nothing_leaves_the_pictures_box(double millimetres) {
         for (Node.Figure figure : figures(millimetres)) {
-            Box ink = InkedArea.of(figure.marks()).box();
+            Rectangle ink = InkedArea.of(figure.marks()).box();
             assertTrue(
                     ink.x() >= -ROUNDING
                             && ink.y() >= -ROUNDING

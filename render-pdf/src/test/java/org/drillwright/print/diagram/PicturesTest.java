@@ -19,10 +19,10 @@ import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Range;
 import org.drillwright.print.Example;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.pose.Scene;
 import org.drillwright.print.pose.SceneReader;
 import org.junit.jupiter.api.Test;
@@ -130,18 +130,18 @@ class PicturesTest {
                 .filter(mark -> mark instanceof Mark.Named one && one.name().equals("blade"))
                 .findFirst()
                 .orElseThrow();
-        Box button = Seen.box(blade.marks().get(blade.marks().size() - 1));
+        Rectangle button = Seen.box(blade.marks().get(blade.marks().size() - 1));
         List<Mark> inks = star.get().marks();
-        Box rays = Seen.box(inks.get(inks.size() - 1));
+        Rectangle rays = Seen.box(inks.get(inks.size() - 1));
         double off = Math.hypot(middleX(button) - middleX(rays), middleY(button) - middleY(rays));
         assertEquals(0, off * 25.4 / 72, 0.15);
     }
 
-    private static double middleX(Box box) {
+    private static double middleX(Rectangle box) {
         return box.x() + box.width() / 2;
     }
 
-    private static double middleY(Box box) {
+    private static double middleY(Rectangle box) {
         return box.y() + box.height() / 2;
     }
 

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.frame.Segment;
 
 /** Reads a picture back from its marks: each is told by its name, and the line it stands in by where it stands. */
@@ -44,7 +44,7 @@ final class Seen {
         TreeSet<String> seen = new TreeSet<>();
         for (Mark.Named mark : named(inset.get().marks())) {
             if (List.of("closed", "star", "point", "ring").contains(mark.name())) {
-                Box box = box(mark);
+                Rectangle box = box(mark);
                 double x = box.x() + box.width() / 2;
                 double y = box.y() + box.height() / 2;
                 String across = x < middle ? "left" : "right";
@@ -110,13 +110,13 @@ final class Seen {
     }
 
     /** What the ends of outlines cover, without the width of strokes. */
-    static Box box(Mark mark) {
+    static Rectangle box(Mark mark) {
         List<double[]> points = points(mark);
         double left = points.stream().mapToDouble(at -> at[0]).min().orElseThrow();
         double right = points.stream().mapToDouble(at -> at[0]).max().orElseThrow();
         double top = points.stream().mapToDouble(at -> at[1]).min().orElseThrow();
         double bottom = points.stream().mapToDouble(at -> at[1]).max().orElseThrow();
-        return new Box(left, top, right - left, bottom - top);
+        return new Rectangle(left, top, right - left, bottom - top);
     }
 
     /** Of strokes and fills in black; what is white is paper. */

@@ -12,11 +12,11 @@ import java.util.List;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.Flat;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Rectangle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -128,13 +128,13 @@ class ImpositionTest {
         assertApart(sheet, 6);
         double three = Millimetres.toPoints(3);
         List<Node.Placed> cards = cards(sheet);
-        List<Box> grounds = cards.stream()
+        List<Rectangle> grounds = cards.stream()
                 .map(Node.Placed::box)
-                .map(box ->
-                        new Box(box.x() - three, box.y() - three, box.width() + 2 * three, box.height() + 2 * three))
+                .map(box -> new Rectangle(
+                        box.x() - three, box.y() - three, box.width() + 2 * three, box.height() + 2 * three))
                 .toList();
         double margin = Millimetres.toPoints(4) - 0.01;
-        for (Box ground : grounds) {
+        for (Rectangle ground : grounds) {
             assertTrue(ground.x() >= margin && ground.right() <= sheet.width() - margin, ground::toString);
         }
     }
@@ -172,8 +172,9 @@ class ImpositionTest {
         double least = Millimetres.toPoints(millimetres) - 0.01;
         List<Node.Placed> cards = cards(sheet);
         for (int at = 0; at < cards.size(); at++) {
-            Box box = cards.get(at).box();
-            Box round = new Box(box.x() - least, box.y() - least, box.width() + 2 * least, box.height() + 2 * least);
+            Rectangle box = cards.get(at).box();
+            Rectangle round =
+                    new Rectangle(box.x() - least, box.y() - least, box.width() + 2 * least, box.height() + 2 * least);
             for (Node.Placed other : cards.subList(at + 1, cards.size())) {
                 assertFalse(Flat.overlap(round, other.box()), () -> round + " is too near to " + other.box());
             }
@@ -184,12 +185,12 @@ class ImpositionTest {
     @CsvSource({"A6, A4", "A6, LETTER", "A5, A4", "A5, LETTER", "INDEX_4X6, A4", "INDEX_4X6, LETTER"})
     void cards_lie_on_the_sheet_at_their_true_size_and_apart(CardSize size, SheetSize sheet) {
         for (Frame made : sheets(size, 5, sheet)) {
-            List<Box> boxes = placed(made).stream().map(Node.Placed::box).toList();
+            List<Rectangle> boxes = placed(made).stream().map(Node.Placed::box).toList();
             for (int at = 0; at < boxes.size(); at++) {
-                Box box = boxes.get(at);
+                Rectangle box = boxes.get(at);
                 assertTrue(box.x() > -0.01 && box.right() < made.width() + 0.01, box::toString);
                 assertTrue(box.y() > -0.01 && box.bottom() < made.height() + 0.01, box::toString);
-                for (Box other : boxes.subList(at + 1, boxes.size())) {
+                for (Rectangle other : boxes.subList(at + 1, boxes.size())) {
                     assertFalse(Flat.overlap(box, other), () -> box + " lies on " + other);
                 }
             }
@@ -201,9 +202,9 @@ class ImpositionTest {
     void nothing_is_printed_where_printers_do_not_reach(CardSize size, SheetSize sheet) {
         double margin = Millimetres.toPoints(4) - 0.01;
         for (Frame made : sheets(size, 5, sheet)) {
-            List<Box> printed = new ArrayList<>(marks(made));
+            List<Rectangle> printed = new ArrayList<>(marks(made));
             placed(made).forEach(node -> printed.add(inked(node)));
-            for (Box box : printed) {
+            for (Rectangle box : printed) {
                 assertTrue(
                         box.x() >= margin
                                 && box.y() >= margin
@@ -219,29 +220,29 @@ class ImpositionTest {
     void marks_for_cutting_keep_off_what_is_read_on_cards(CardSize size, SheetSize sheet) {
         for (Frame made : sheets(size, 5, sheet)) {
             assertFalse(made.backdrop().isEmpty());
-            for (Box mark : marks(made)) {
+            for (Rectangle mark : marks(made)) {
                 placed(made).forEach(node -> assertFalse(Flat.overlap(mark, inked(node)), () -> mark + " on " + node));
             }
         }
     }
 
-    private static List<Box> marks(Frame sheet) {
+    private static List<Rectangle> marks(Frame sheet) {
         return sheet.backdrop().stream().map(mark -> box((Mark.Line) mark)).toList();
     }
 
     /** A stroke's ends are cut straight: it is thick only across. */
-    private static Box box(Mark.Line line) {
+    private static Rectangle box(Mark.Line line) {
         double half = line.width() / 2;
         return line.x1() == line.x2()
-                ? new Box(line.x1() - half, line.y1(), line.width(), line.y2() - line.y1())
-                : new Box(line.x1(), line.y1() - half, line.x2() - line.x1(), line.width());
+                ? new Rectangle(line.x1() - half, line.y1(), line.width(), line.y2() - line.y1())
+                : new Rectangle(line.x1(), line.y1() - half, line.x2() - line.x1(), line.width());
     }
 
     /** Where a card may have ink. */
-    private static Box inked(Node.Placed node) {
+    private static Rectangle inked(Node.Placed node) {
         double clear = node.frame().clear();
-        Box box = node.box();
-        return new Box(box.x() + clear, box.y() + clear, box.width() - 2 * clear, box.height() - 2 * clear);
+        Rectangle box = node.box();
+        return new Rectangle(box.x() + clear, box.y() + clear, box.width() - 2 * clear, box.height() - 2 * clear);
     }
 
     @Test

@@ -14,10 +14,10 @@ import org.drillwright.model.CardSize;
 import org.drillwright.model.Language;
 import org.drillwright.print.Example;
 import org.drillwright.print.Flat;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.AuthorsWords;
 import org.drillwright.print.layout.words.CardSubject;
@@ -48,7 +48,7 @@ class DistanceWordTest {
                 .get(0);
     }
 
-    private static Box word(Frame front) {
+    private static Rectangle word(Frame front) {
         Grid grid = Grid.of(SIZE);
         return Flat.texts(front).stream()
                 .filter(text -> text.text().equals("lunge") && text.x() >= grid.pictures())

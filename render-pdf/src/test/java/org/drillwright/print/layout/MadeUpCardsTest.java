@@ -11,7 +11,7 @@ import org.drillwright.model.Language;
 import org.drillwright.print.Example;
 import org.drillwright.print.Flat;
 import org.drillwright.print.MadeUp;
-import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.Back;
@@ -38,7 +38,7 @@ class MadeUpCardsTest {
         return CardLayout.lay(List.of(card), Format.of(size), back, Labels.in(language), Family.dejaVu());
     }
 
-    private static Box side(MadeUp language, Grid grid, boolean front) {
+    private static Rectangle side(MadeUp language, Grid grid, boolean front) {
         return (language == MadeUp.FROM_THE_RIGHT) == front ? grid.holeBehind() : grid.hole();
     }
 

@@ -12,12 +12,12 @@ import org.drillwright.model.Step;
 import org.drillwright.print.Drills;
 import org.drillwright.print.Example;
 import org.drillwright.print.Flat;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.fit.Format;
@@ -82,7 +82,7 @@ class RightToLeftTest {
                         .map(Node.Figure::marks)
                         .toList(),
                 pictures.stream().map(Node.Figure::marks).toList());
-        Box title = Flat.box(Flat.texts(card).get(0));
+        Rectangle title = Flat.box(Flat.texts(card).get(0));
         assertEquals(grid.width() - grid.axis(), title.right(), 0.01);
     }
 

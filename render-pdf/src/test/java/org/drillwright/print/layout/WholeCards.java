@@ -12,9 +12,9 @@ import org.drillwright.model.Drill;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
 import org.drillwright.print.Flat;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.fit.Scale;
 import org.drillwright.print.layout.words.CardSubject;
@@ -47,26 +47,29 @@ public final class WholeCards {
     }
 
     /** Nothing stands outside the margins or on the hole, and nothing on anything else. */
-    public static void inPlace(Frame card, Grid grid, Box hole) {
+    public static void inPlace(Frame card, Grid grid, Rectangle hole) {
         assertEquals(grid.width(), card.width(), 1e-9);
         inPlace(
                 card,
-                new Box(grid.left(), grid.top(), grid.right() - grid.left(), grid.bottom() - grid.top()),
+                new Rectangle(grid.left(), grid.top(), grid.right() - grid.left(), grid.bottom() - grid.top()),
                 Optional.of(hole));
     }
 
     /** Nothing stands on the edge that a page keeps clear, and nothing on anything else. */
     public static void inPlace(Frame page) {
         double clear = page.clear();
-        inPlace(page, new Box(clear, clear, page.width() - 2 * clear, page.height() - 2 * clear), Optional.empty());
+        inPlace(
+                page,
+                new Rectangle(clear, clear, page.width() - 2 * clear, page.height() - 2 * clear),
+                Optional.empty());
     }
 
-    private static void inPlace(Frame card, Box inner, Optional<Box> hole) {
-        List<Box> boxes =
+    private static void inPlace(Frame card, Rectangle inner, Optional<Rectangle> hole) {
+        List<Rectangle> boxes =
                 new ArrayList<>(Flat.texts(card).stream().map(Flat::box).toList());
         Flat.figures(card).forEach(figure -> boxes.add(figure.box()));
         for (int at = 0; at < boxes.size(); at++) {
-            Box box = boxes.get(at);
+            Rectangle box = boxes.get(at);
             assertTrue(
                     box.x() >= inner.x() - HAIR
                             && box.y() >= inner.y() - HAIR
@@ -74,7 +77,7 @@ public final class WholeCards {
                             && box.bottom() <= inner.bottom() + HAIR,
                     () -> box + " leaves the card");
             hole.ifPresent(punched -> assertFalse(Flat.overlap(punched, box), () -> box + " is punched"));
-            for (Box other : boxes.subList(at + 1, boxes.size())) {
+            for (Rectangle other : boxes.subList(at + 1, boxes.size())) {
                 assertFalse(Flat.overlap(box, other), () -> box + " overlaps " + other);
             }
         }

@@ -25,13 +25,13 @@ import org.drillwright.print.Printed;
 import org.drillwright.print.command.SchoolFiles;
 import org.drillwright.print.command.Sheets;
 import org.drillwright.print.command.Trial;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
 import org.drillwright.print.frame.Quarter;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.impose.Duplex;
 import org.drillwright.print.impose.Imposition;
 import org.drillwright.print.impose.Laminate;
@@ -205,7 +205,7 @@ class ConformanceTest {
     void a_picture_conforms() throws Exception {
         Node figure = new Node.Figure(
                 "The two stand at lunge distance.",
-                new Box(10, 10, 80, 80),
+                new Rectangle(10, 10, 80, 80),
                 List.of(Mark.Shape.stroked(Outline.circle(40, 40, 30), 1, Ink.BLACK)));
         Frame picture = new Frame(100, 100, 0, List.of(), List.of(figure));
         Frame sheet = new Frame(200, 200, 0, List.of(), List.of(new Node.Placed(20, 30, Quarter.LEFT, picture)));

@@ -30,12 +30,12 @@ import org.drillwright.model.Drill;
 import org.drillwright.model.Language;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.Drills;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.impose.Imposition;
 import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.block.SheetNote;
@@ -85,7 +85,7 @@ class PdfWriterTest {
         List<Mark> marks = List.of(Mark.Shape.filled(Outline.circle(10, 10, 9), Ink.BLACK));
         List<Frame> pages = new ArrayList<>();
         for (String said : List.of("one", "another", "a third")) {
-            Node figure = new Node.Figure(said, new Box(5 + pages.size(), 7, 20, 20), marks);
+            Node figure = new Node.Figure(said, new Rectangle(5 + pages.size(), 7, 20, 20), marks);
             pages.add(new Frame(100, 100, 0, List.of(), List.of(figure, figure.moved(30, 30))));
         }
         Set<COSBase> forms = new HashSet<>();

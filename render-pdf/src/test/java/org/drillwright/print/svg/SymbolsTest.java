@@ -15,18 +15,18 @@ import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.frame.Segment;
 import org.drillwright.print.pdf.Family;
 
 class SymbolsTest {
 
-    private static final Box BOX = new Box(0, 0, 100, 50);
+    private static final Rectangle BOX = new Rectangle(0, 0, 100, 50);
 
     private static Node.Figure figure(String said, Mark... marks) {
         return new Node.Figure(said, BOX, List.of(marks));

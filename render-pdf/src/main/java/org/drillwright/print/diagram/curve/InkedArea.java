@@ -2,9 +2,9 @@ package org.drillwright.print.diagram.curve;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.frame.Segment;
 
 /** What of the paper is covered by marks; what is drawn in white only is paper still. */
@@ -25,7 +25,7 @@ public final class InkedArea {
         return cover;
     }
 
-    public Box box() {
+    public Rectangle box() {
         double left = Double.POSITIVE_INFINITY;
         double top = Double.POSITIVE_INFINITY;
         double right = Double.NEGATIVE_INFINITY;
@@ -36,7 +36,7 @@ public final class InkedArea {
             top = Math.min(top, edge[1] - edge[2]);
             bottom = Math.max(bottom, edge[1] + edge[2]);
         }
-        return new Box(left, top, right - left, bottom - top);
+        return new Rectangle(left, top, right - left, bottom - top);
     }
 
     /** The highest ink between two places on the paper; positive infinity if there is none. */

@@ -5,8 +5,8 @@ import java.util.List;
 import org.drillwright.model.Weapon;
 import org.drillwright.print.diagram.curve.Dot;
 import org.drillwright.print.diagram.curve.InkedArea;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.pose.body.Blade;
 import org.drillwright.print.pose.body.Camera;
 import org.drillwright.print.pose.body.PosedBody;
@@ -42,21 +42,21 @@ public final class Bust {
     }
 
     /** Where it ends on the left and on the right, without the blade. */
-    public Box sides() {
+    public Rectangle sides() {
         List<Mark> marks = new ArrayList<>(figure.bust());
         marks.addAll(figure.sword(0));
         return InkedArea.of(marks).box();
     }
 
     /** All of it that lies in a frame; a blade is cut where it would leave it. */
-    public List<Mark> draw(Box frame) {
+    public List<Mark> draw(Rectangle frame) {
         List<Mark> marks = new ArrayList<>(figure.bust());
         marks.addAll(
                 figure.sword(person.blade().map(blade -> inside(blade, frame)).orElse(0.0)));
         return marks;
     }
 
-    private double inside(Blade blade, Box frame) {
+    private double inside(Blade blade, Rectangle frame) {
         for (int at = 0; at <= SAMPLES; at++) {
             Dot dot = eye.see(blade.at(at / (double) SAMPLES));
             boolean in = dot.x() > frame.x() + 1 && dot.x() < frame.right() - 1;

@@ -7,8 +7,8 @@ import org.drillwright.model.Side;
 import org.drillwright.print.diagram.curve.InkedArea;
 import org.drillwright.print.diagram.figure.Eye;
 import org.drillwright.print.diagram.figure.Gauge;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.pose.Aimed;
 import org.drillwright.print.pose.Meeting;
 import org.drillwright.print.pose.Pose;
@@ -109,7 +109,7 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
 
         /** Its top is where the highest ink is. */
         private static Drawing cut(List<Mark> marks, double origin, double floor) {
-            Box box = InkedArea.of(marks).box();
+            Rectangle box = InkedArea.of(marks).box();
             double down = -whole(box.y() - STEP / 2);
             return new Drawing(
                     box.bottom() + down,
@@ -142,7 +142,7 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
         }
 
         private Mark placed(Inset inset, boolean left, InkedArea below) {
-            Box frame = inset.frame();
+            Rectangle frame = inset.frame();
             double gap = 0.9 * gauge.mark();
             double edge = 0.7 * gauge.line();
             double x = left ? edge : width - edge - frame.width();

@@ -13,9 +13,9 @@ import org.drillwright.print.diagram.curve.Dot;
 import org.drillwright.print.diagram.curve.Smooth;
 import org.drillwright.print.diagram.figure.Bust;
 import org.drillwright.print.diagram.figure.Gauge;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.frame.Segment;
 import org.drillwright.print.pose.Aimed;
 import org.drillwright.print.pose.Meeting;
@@ -47,7 +47,7 @@ final class Inset {
     private final Gauge gauge;
     private final MotionSigns signs;
     private final Bust bust;
-    private final Box frame;
+    private final Rectangle frame;
     private final TargetLines lines;
 
     /**
@@ -65,14 +65,14 @@ final class Inset {
         Bust before = new Bust(stood, weapon, scale, gauge);
         Point spine = stood.trunk().shoulders();
         double middle = see(spine.plus(person.outside().times(ASIDE))).x();
-        Box sides = bust.sides();
+        Rectangle sides = bust.sides();
         double room = WIDTH * scale / 2 - gauge.line() - gauge.mark();
         double x = Math.min(Math.max(middle, sides.right() - room), sides.x() + room) - WIDTH * scale / 2;
         double clear = gauge.line() + 0.5 * gauge.mark();
         double top = Math.min(bust.top(), before.top()) - clear;
         double hand = person.equals(stood) ? top : sides.bottom();
         double bottom = Math.max(hand, Math.max(bust.bottom(), before.bottom())) + clear;
-        this.frame = new Box(x, top, WIDTH * scale, bottom - top);
+        this.frame = new Rectangle(x, top, WIDTH * scale, bottom - top);
         double level = see(along(weapon == Weapon.SABRE ? NECK : WAIST)).y();
         boolean insideRight = see(person.outside()).x() < see(Point.ORIGIN).x();
         this.lines = new TargetLines(frame, see(spine).x(), level, insideRight, weapon == Weapon.SABRE);
@@ -86,7 +86,7 @@ final class Inset {
         return bust.eye().see(point);
     }
 
-    Box frame() {
+    Rectangle frame() {
         return frame;
     }
 
@@ -138,7 +138,7 @@ final class Inset {
     }
 
     private List<Mark> cross() {
-        Box part = lines.area(weapon == Weapon.SABRE ? Line.HEAD : Line.HIGH_OUTSIDE)
+        Rectangle part = lines.area(weapon == Weapon.SABRE ? Line.HEAD : Line.HIGH_OUTSIDE)
                 .orElseThrow();
         double level = part.bottom();
         double middle = see(stood.trunk().shoulders()).x();

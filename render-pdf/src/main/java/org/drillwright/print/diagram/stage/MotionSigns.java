@@ -6,10 +6,10 @@ import org.drillwright.print.diagram.curve.Dot;
 import org.drillwright.print.diagram.curve.Smooth;
 import org.drillwright.print.diagram.curve.Tube;
 import org.drillwright.print.diagram.figure.Gauge;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Outline;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.frame.Segment;
 
 /** The signs beside figures. They shrink less than figures do, so that a copy of a copy still has them. */
@@ -187,7 +187,7 @@ public final class MotionSigns {
     }
 
     /** Strokes that rise to the right, as far as they lie in a box. */
-    List<Mark> hatch(Box box) {
+    List<Mark> hatch(Rectangle box) {
         double step = gauge.pitch() * Math.sqrt(2);
         double edge = 0.6 * thin();
         double left = box.x() + edge;
@@ -207,7 +207,7 @@ public final class MotionSigns {
 
     /** The same with an edge, for the legend. */
     List<Mark> hatched(double size) {
-        Box box = new Box(-size / 2, -size / 2, size, size);
+        Rectangle box = new Rectangle(-size / 2, -size / 2, size, size);
         List<Mark> marks = new ArrayList<>(hatch(box));
         marks.add(Mark.Shape.stroked(Outline.box(box), thin(), Ink.BLACK));
         return marks;

@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.drillwright.notation.Line;
-import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Rectangle;
 
 /**
  * The lines of one attacked, in the frame in which the partner sees that one: a cross parts the four lines of a thrusting
@@ -12,20 +12,20 @@ import org.drillwright.print.frame.Box;
  */
 final class TargetLines {
 
-    private final Map<Line, Box> areas = new LinkedHashMap<>();
+    private final Map<Line, Rectangle> areas = new LinkedHashMap<>();
 
     /**
      * @param middle where the cross parts outside and inside
      * @param level where it parts high and low, at sabre the head and what is below
      * @param insideRight whether the inside is on the right
      */
-    TargetLines(Box frame, double middle, double level, boolean insideRight, boolean sabre) {
-        Box left = new Box(frame.x(), frame.y(), middle - frame.x(), level - frame.y());
-        Box right = new Box(middle, frame.y(), frame.right() - middle, level - frame.y());
-        Box lowLeft = new Box(frame.x(), level, middle - frame.x(), frame.bottom() - level);
-        Box lowRight = new Box(middle, level, frame.right() - middle, frame.bottom() - level);
+    TargetLines(Rectangle frame, double middle, double level, boolean insideRight, boolean sabre) {
+        Rectangle left = new Rectangle(frame.x(), frame.y(), middle - frame.x(), level - frame.y());
+        Rectangle right = new Rectangle(middle, frame.y(), frame.right() - middle, level - frame.y());
+        Rectangle lowLeft = new Rectangle(frame.x(), level, middle - frame.x(), frame.bottom() - level);
+        Rectangle lowRight = new Rectangle(middle, level, frame.right() - middle, frame.bottom() - level);
         if (sabre) {
-            areas.put(Line.HEAD, new Box(frame.x(), frame.y(), frame.width(), level - frame.y()));
+            areas.put(Line.HEAD, new Rectangle(frame.x(), frame.y(), frame.width(), level - frame.y()));
             areas.put(Line.OUTSIDE, insideRight ? lowLeft : lowRight);
             areas.put(Line.INSIDE, insideRight ? lowRight : lowLeft);
         } else {
@@ -37,7 +37,7 @@ final class TargetLines {
     }
 
     /** The area of a line, empty where that is no line of this weapon's picture: an arm. */
-    Optional<Box> area(Line line) {
+    Optional<Rectangle> area(Line line) {
         return Optional.ofNullable(areas.get(line));
     }
 }

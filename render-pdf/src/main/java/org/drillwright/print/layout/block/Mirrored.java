@@ -2,10 +2,10 @@ package org.drillwright.print.layout.block;
 
 import java.util.List;
 import java.util.Locale;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.frame.Segment;
 import org.drillwright.print.text.Typeface;
 import org.drillwright.print.text.Typefaces;
@@ -73,10 +73,10 @@ public record Mirrored(double width, Typefaces faces) {
                     sign.said(), sign.marks().stream().map(this::mark).toList());
         }
         if (node instanceof Node.Figure figure) {
-            Box box = figure.box();
+            Rectangle box = figure.box();
             return new Node.Figure(
                     figure.alternative(),
-                    new Box(width - box.right(), box.y(), box.width(), box.height()),
+                    new Rectangle(width - box.right(), box.y(), box.width(), box.height()),
                     figure.marks());
         }
         if (node instanceof Node.Anchor anchor) {

@@ -3,11 +3,11 @@ package org.drillwright.print.layout.block;
 import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.print.diagram.Picture;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.fit.Grid;
 
@@ -86,7 +86,7 @@ public final class PictureRow {
         content.addAll(figures);
         double drawn = figures.stream()
                 .map(Node.Figure::box)
-                .mapToDouble(Box::bottom)
+                .mapToDouble(Rectangle::bottom)
                 .max()
                 .orElse(0);
         double height = Math.max(Math.max(pad + words.height(), baseline), drawn);

@@ -2,10 +2,10 @@ package org.drillwright.print.layout.block;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Outline;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.layout.fit.Scale;
 
 /**
@@ -71,14 +71,14 @@ public final class Sign {
         marks.add(Mark.Shape.filled(
                 Outline.polygon(middle - side / 2, base, middle + side / 2, base, middle, base - height), Ink.BLACK));
         marks.add(Mark.Shape.filled(
-                Outline.box(new Box(middle - dot, base - 0.66 * height, stroke, 0.34 * height)), Ink.WHITE));
-        marks.add(
-                Mark.Shape.filled(Outline.box(new Box(middle - dot, base - 0.24 * height, stroke, stroke)), Ink.WHITE));
+                Outline.box(new Rectangle(middle - dot, base - 0.66 * height, stroke, 0.34 * height)), Ink.WHITE));
+        marks.add(Mark.Shape.filled(
+                Outline.box(new Rectangle(middle - dot, base - 0.24 * height, stroke, stroke)), Ink.WHITE));
         return marks;
     }
 
     /** Where to punch. */
-    static Mark hole(Box hole) {
+    static Mark hole(Rectangle hole) {
         double radius = hole.width() / 2;
         return Mark.Shape.stroked(
                 Outline.circle(hole.x() + radius, hole.y() + radius, radius - HOLE_LINE / 2), HOLE_LINE, Ink.BLACK);

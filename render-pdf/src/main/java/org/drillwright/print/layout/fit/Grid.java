@@ -1,8 +1,8 @@
 package org.drillwright.print.layout.fit;
 
 import org.drillwright.model.CardSize;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Millimetres;
+import org.drillwright.print.frame.Rectangle;
 
 /**
  * Where things stand on one side of paper, in points: margin, number, sign, words, gap, picture, margin. What is read
@@ -144,13 +144,13 @@ public record Grid(
     }
 
     /** What the punch takes away in front: the corner between the margins; of no extent where there is no ring. */
-    public Box hole() {
-        return new Box(margin, top, punch, punch);
+    public Rectangle hole() {
+        return new Rectangle(margin, top, punch, punch);
     }
 
     /** The same hole seen from behind. */
-    public Box holeBehind() {
-        Box front = hole();
-        return new Box(width - front.right(), front.y(), front.width(), front.height());
+    public Rectangle holeBehind() {
+        Rectangle front = hole();
+        return new Rectangle(width - front.right(), front.y(), front.width(), front.height());
     }
 }

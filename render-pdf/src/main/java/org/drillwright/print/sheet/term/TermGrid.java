@@ -10,12 +10,12 @@ import org.drillwright.plan.schedule.GroupPlan;
 import org.drillwright.plan.schedule.Taught;
 import org.drillwright.plan.term.Exam;
 import org.drillwright.plan.term.Term;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.page.Block;
@@ -200,7 +200,7 @@ record TermGrid(
         }
         List<Mark> marks = new ArrayList<>();
         if (band) {
-            marks.add(Mark.Shape.filled(Outline.box(new Box(0, 0, width, row())), BAND));
+            marks.add(Mark.Shape.filled(Outline.box(new Rectangle(0, 0, width, row())), BAND));
         }
         marks.addAll(uprights(row()));
         return new Block(row(), marks, List.of(new Node.Group(Role.ROW, cells)));
@@ -248,9 +248,9 @@ record TermGrid(
             double used = bar * Math.min(most, row.used()) / most;
             double left = x(at) + 0.2 * column();
             double wide = 0.6 * column();
-            marks.add(Mark.Shape.filled(Outline.box(new Box(left, gap + bar - used, wide, used)), BAR));
+            marks.add(Mark.Shape.filled(Outline.box(new Rectangle(left, gap + bar - used, wide, used)), BAR));
             marks.add(Mark.Shape.stroked(
-                    Outline.box(new Box(left, gap + bar - whole, wide, whole)), Press.THIN, Ink.BLACK));
+                    Outline.box(new Rectangle(left, gap + bar - whole, wide, whole)), Press.THIN, Ink.BLACK));
             cells.add(cell(minutes(row), at, row, gap + bar + baseline()));
         }
         return new Block(height, marks, List.of(new Node.Group(Role.ROW, cells)));

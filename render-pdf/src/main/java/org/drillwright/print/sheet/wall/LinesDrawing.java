@@ -3,12 +3,12 @@ package org.drillwright.print.sheet.wall;
 import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.plan.pair.Walk;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Type;
@@ -80,7 +80,7 @@ final class LinesDrawing {
         }
         letters(marks);
         way(marks);
-        Node figure = new Node.Figure(said(), new Box(0, 0, width, bottom), marks);
+        Node figure = new Node.Figure(said(), new Rectangle(0, 0, width, bottom), marks);
         return new Block(bottom + 2 * GAP * scale, List.of(), List.of(figure));
     }
 

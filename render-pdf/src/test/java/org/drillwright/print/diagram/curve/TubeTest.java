@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.frame.Segment;
 import org.junit.jupiter.api.Test;
 
@@ -39,7 +39,7 @@ class TubeTest {
             assertTrue(dot.distance(new Dot(0, 0)) >= 3 * (1 - BULGE), dot.toString());
             assertTrue(dot.distance(new Dot(40, 0)) >= 9 * (1 - BULGE), dot.toString());
         }
-        Box box = InkedArea.of(List.of(Mark.Shape.filled(straight(3, 9).closed(), Ink.BLACK)))
+        Rectangle box = InkedArea.of(List.of(Mark.Shape.filled(straight(3, 9).closed(), Ink.BLACK)))
                 .box();
         assertEquals(-3, box.x(), 0.1);
         assertEquals(49, box.right(), 0.1);

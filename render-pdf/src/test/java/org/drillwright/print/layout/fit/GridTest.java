@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.drillwright.model.CardSize;
 import org.drillwright.print.Flat;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Millimetres;
+import org.drillwright.print.frame.Rectangle;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -59,7 +59,7 @@ class GridTest {
     @EnumSource
     void the_hole_is_in_front_of_the_axis(CardSize size) {
         Grid grid = Grid.of(size);
-        Box hole = grid.hole();
+        Rectangle hole = grid.hole();
         assertEquals(size.isForTheWall(), hole.width() == 0);
         assertTrue(hole.right() <= grid.axis());
         assertEquals(grid.right(), grid.holeBehind().right(), 1e-9);

@@ -8,9 +8,9 @@ import org.drillwright.print.command.live.LiveDrill;
 import org.drillwright.print.command.live.Snapshot;
 import org.drillwright.print.diagram.Legend;
 import org.drillwright.print.diagram.Sample;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.svg.SvgWriter;
 import org.drillwright.wording.Message;
 
@@ -70,7 +70,7 @@ final class DrillSvg {
 
     private static Frame frame(Sample sign) {
         double height = sign.height(WIDTH);
-        Box box = new Box(EDGE, EDGE, WIDTH, height);
+        Rectangle box = new Rectangle(EDGE, EDGE, WIDTH, height);
         Node.Figure figure = new Node.Figure(sign.words(), box, sign.draw(EDGE, EDGE, WIDTH));
         return new Frame(WIDTH + 2 * EDGE, height + 2 * EDGE, EDGE, List.of(), List.of(figure));
     }

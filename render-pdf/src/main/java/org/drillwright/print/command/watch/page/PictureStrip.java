@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.drillwright.print.diagram.Picture;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Rectangle;
 
 /**
  * A drill's pictures on one floor: start, counts, closing, of a count that holds several strokes each of them. Whoever stands
@@ -113,7 +113,7 @@ final class PictureStrip {
     }
 
     private Frame frame(Node.Figure figure) {
-        Box box = new Box(0, 0, width, height);
+        Rectangle box = new Rectangle(0, 0, width, height);
         List<Mark> marks = figure.marks().stream()
                 .map(mark -> mark.moved(figure.box().x(), figure.box().y()))
                 .map(this::widened)

@@ -1,7 +1,7 @@
 package org.drillwright.print.frame;
 
 /** An upright rectangle, in points, from its top left corner. */
-public record Box(double x, double y, double width, double height) {
+public record Rectangle(double x, double y, double width, double height) {
 
     public double right() {
         return x + width;
@@ -11,7 +11,7 @@ public record Box(double x, double y, double width, double height) {
         return y + height;
     }
 
-    public Box moved(double dx, double dy) {
-        return new Box(x + dx, y + dy, width, height);
+    public Rectangle moved(double dx, double dy) {
+        return new Rectangle(x + dx, y + dy, width, height);
     }
 }

@@ -156,7 +156,7 @@ public record Printed(Optional<MadeUp> language, SheetSize size) {
                         MARK,
                         school().language(),
                         FACES));
-        Sheet sheet = Sheet.upright(size);
+        Sheet sheet = Sheet.upright(size, Sheet.STAPLED);
         all.put(
                 "cover",
                 new Cover(school(), said("intermediate foil"), CardSize.A6, Label.PACKET_LONG, listed())

@@ -8,14 +8,30 @@ import org.drillwright.print.frame.Millimetres;
 /**
  * A page and its margin, in points.
  *
- * @param margin on all sides; wide enough for a staple and for any office printer
+ * @param margin on all sides
  */
 public record Sheet(double width, double height, double margin) {
 
-    private static final double MARGIN = Millimetres.toPoints(15);
+    /** Wide enough for any office printer. */
+    public static final double NARROW = Millimetres.toPoints(10);
 
-    public static Sheet upright(SheetSize size) {
-        return new Sheet(Millimetres.toPoints(size.width()), Millimetres.toPoints(size.height()), MARGIN);
+    /** The same for what is held in the hand. */
+    public static final double HELD = Millimetres.toPoints(12);
+
+    /** The same with room for a staple. */
+    public static final double STAPLED = Millimetres.toPoints(15);
+
+    public static Sheet upright(SheetSize size, double margin) {
+        return new Sheet(Millimetres.toPoints(size.width()), Millimetres.toPoints(size.height()), margin);
+    }
+
+    public static Sheet lying(SheetSize size, double margin) {
+        return new Sheet(Millimetres.toPoints(size.height()), Millimetres.toPoints(size.width()), margin);
+    }
+
+    /** How much larger the paper is than A4, seen from farther; 1 where it is not. */
+    public static double enlarged(SheetSize size) {
+        return Math.max(1, size.width() / SheetSize.A4.width() - 0.05);
     }
 
     /** Between the margins. */

@@ -36,8 +36,8 @@ public final class HallSheet {
         HallSentences sentences = new HallSentences(words);
         HandType type = new HandType(faces);
         Hall hall = floor.layout().hall();
-        Sheet upright = HandType.upright(size);
-        Sheet lying = HandType.lying(size);
+        Sheet upright = Sheet.upright(size, Sheet.HELD);
+        Sheet lying = Sheet.lying(size, Sheet.HELD);
         Sheet sheet = scale(hall, lying) <= scale(hall, upright) ? lying : upright;
         double width = sheet.inner();
         int scale = scale(hall, sheet);

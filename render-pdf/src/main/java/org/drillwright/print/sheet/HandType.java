@@ -1,23 +1,10 @@
 package org.drillwright.print.sheet;
 
-import org.drillwright.model.SheetSize;
-import org.drillwright.print.frame.Millimetres;
-import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Typefaces;
 
 /** The sizes of type of sheets that are held in the hand, in points. */
 record HandType(Typefaces faces) {
-
-    private static final double MARGIN = Millimetres.toPoints(12);
-
-    static Sheet upright(SheetSize size) {
-        return new Sheet(Millimetres.toPoints(size.width()), Millimetres.toPoints(size.height()), MARGIN);
-    }
-
-    static Sheet lying(SheetSize size) {
-        return new Sheet(Millimetres.toPoints(size.height()), Millimetres.toPoints(size.width()), MARGIN);
-    }
 
     Type heading() {
         return new Type(faces, 20);

@@ -67,7 +67,7 @@ public final class LessonSheet {
     /** @param mark of the plan that hangs; empty if none does */
     public static List<Frame> pages(
             ClassPlan plan, PairingPlan pairs, School school, SheetSize size, String mark, Typefaces faces) {
-        Sheet paper = HandType.upright(size);
+        Sheet paper = Sheet.upright(size, Sheet.HELD);
         LessonSheet sheet = new LessonSheet(plan, pairs, school, mark, new HandType(faces), paper);
         sheet.head();
         sheet.toKnow();

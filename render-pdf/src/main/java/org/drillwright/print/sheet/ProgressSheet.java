@@ -70,7 +70,7 @@ public final class ProgressSheet {
     public static List<Frame> pages(Progress progress, Naming names, SheetSize size, School school, Typefaces faces) {
         HandWords words = HandWords.in(school.language());
         HandType type = new HandType(faces);
-        Sheet sheet = HandType.upright(size);
+        Sheet sheet = Sheet.upright(size, Sheet.HELD);
         ProgressSheet known = new ProgressSheet(progress, names, words, type, sheet.inner());
         Flow flow = new Flow(sheet, 1, Foot.of(type.foot(), sheet, "", school.name()));
         flow.add(type.heading().title(words.text(HandWord.WHO_KNOWS), sheet.inner()));

@@ -61,7 +61,7 @@ public final class SessionSheet {
             Typefaces faces) {
         HandWords words = HandWords.in(school.language());
         HandType type = new HandType(faces);
-        Sheet paper = HandType.upright(size);
+        Sheet paper = Sheet.upright(size, Sheet.HELD);
         SessionSheet sheet = new SessionSheet(words, type, paper.inner());
         String document = Foot.words(school.name(), words.text(HandWord.NOT_STORED));
         Flow flow = new Flow(paper, 1, Foot.of(type.foot(), paper, words.text(HandWord.DEFERRAL), document));

@@ -43,7 +43,7 @@ public final class SubstituteSheet {
         this.sentences = new LessonSentences(plan, words);
         this.names = names;
         this.type = type;
-        this.sheet = Sheet.upright(size);
+        this.sheet = Sheet.upright(size, Sheet.STAPLED);
         String foot = Foot.words(
                 words.mark(mark),
                 school.name(),

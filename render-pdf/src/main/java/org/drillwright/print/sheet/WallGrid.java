@@ -12,6 +12,7 @@ import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.layout.fit.Legibility;
+import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.sheet.wall.WallText;
 import org.drillwright.print.text.Typefaces;
@@ -22,7 +23,7 @@ import org.drillwright.print.text.Typefaces;
  * @param columns of names side by side
  * @param scale of the type, 1 for the least that may be read
  */
-record WallGrid(Paper paper, int columns, double scale, Typefaces faces) {
+record WallGrid(Sheet paper, int columns, double scale, Typefaces faces) {
 
     private static final double FOOT = 9;
     private static final double INDENT = 0.5;

@@ -12,6 +12,7 @@ import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.layout.block.Mirrored;
+import org.drillwright.print.page.Sheet;
 import org.drillwright.print.sheet.wall.ShortNames;
 import org.drillwright.print.text.Typefaces;
 
@@ -77,8 +78,8 @@ public final class WallSheet {
         WallSheet sheet = new WallSheet(words, faces);
         List<WallGrid> ways = new ArrayList<>();
         for (int columns = 1; columns <= MOST_COLUMNS; columns++) {
-            ways.add(new WallGrid(Paper.upright(size), columns, 1, faces));
-            ways.add(new WallGrid(Paper.lying(size), columns, 1, faces));
+            ways.add(new WallGrid(Sheet.upright(size, Sheet.NARROW), columns, 1, faces));
+            ways.add(new WallGrid(Sheet.lying(size, Sheet.NARROW), columns, 1, faces));
         }
         return sheet.best(ways);
     }

@@ -77,7 +77,7 @@ final class Handout implements Product {
             throw new CannotRun(
                     Message.of(Handout.class, "card.too.large", choices.size().word(), size.word()));
         }
-        List<Frame> all = packet.pages(Sheet.upright(size), labels, document.faces());
+        List<Frame> all = packet.pages(Sheet.upright(size, Sheet.STAPLED), labels, document.faces());
         pages = all.size();
         document.write(all, new Contents(List.of(), true));
     }

@@ -14,7 +14,6 @@ import org.drillwright.plan.schedule.GroupPlan;
 import org.drillwright.plan.schedule.TermPlan;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Flow;
@@ -29,7 +28,6 @@ import org.drillwright.wording.Message;
 /** A term for the hand or the office wall: for each group what is new and what comes again, and what was missed. */
 public final class TermSheet {
 
-    private static final double MARGIN = Millimetres.toPoints(10);
     private static final double TITLE = 16;
     private static final double WORDS = 9.5;
     private static final double FOOT = 8;
@@ -74,18 +72,13 @@ public final class TermSheet {
             String mark,
             Language language,
             Typefaces faces) {
-        Sheet lying = new Sheet(Millimetres.toPoints(size.height()), Millimetres.toPoints(size.width()), MARGIN);
+        Sheet lying = Sheet.lying(size, Sheet.NARROW);
         String words = Foot.words(
                 HandWords.in(language).mark(mark),
                 school,
                 Message.of(TermSheet.class, "as.of", Message.day(plan.today())).in(language.locale()));
-        IntFunction<Block> foot = Foot.of(new Type(faces, FOOT * scale(size)), lying, "", words);
-        return new TermSheet(plan, title, names, lying, foot, language.locale(), faces).pages(scale(size));
-    }
-
-    /** How much larger the paper is than A4. */
-    private static double scale(SheetSize size) {
-        return Math.max(1, size.width() / SheetSize.A4.width() - 0.05);
+        IntFunction<Block> foot = Foot.of(new Type(faces, FOOT * Sheet.enlarged(size)), lying, "", words);
+        return new TermSheet(plan, title, names, lying, foot, language.locale(), faces).pages(Sheet.enlarged(size));
     }
 
     private List<Frame> pages(double scale) {

@@ -8,7 +8,6 @@ import org.drillwright.model.SheetSize;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
-import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.SetText;
@@ -43,18 +42,17 @@ record Notice(
     /** Over the foot, in points. */
     private static final double CLEAR = 4;
 
-    private static final double MARGIN = Millimetres.toPoints(10);
     private static final double TITLE = 24;
     private static final double WORDS = 11;
     private static final double FOOT = 8.5;
 
     Sheet sheet() {
-        return new Sheet(Millimetres.toPoints(size.width()), Millimetres.toPoints(size.height()), MARGIN);
+        return Sheet.upright(size, Sheet.NARROW);
     }
 
     /** How much larger the paper is than A4, seen from farther. */
     double scale() {
-        return Math.max(1, size.width() / SheetSize.A4.width() - 0.05);
+        return Sheet.enlarged(size);
     }
 
     Type type(double points) {

@@ -11,6 +11,7 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.PrintStream;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -252,6 +253,19 @@ class PrintRoomsTest {
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("org.drillwright.print.command")
+                .check(CLASSES);
+    }
+
+    /** A message that is printed as it is speaks English, whatever language was asked for. */
+    @Test
+    void nothing_is_printed_that_was_not_put_into_words() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("org.drillwright.print.command.console")
+                .should()
+                .callMethod(PrintStream.class, "println", Object.class)
+                .orShould()
+                .callMethod(PrintStream.class, "print", Object.class)
                 .check(CLASSES);
     }
 

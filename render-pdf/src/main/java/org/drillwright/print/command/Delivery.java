@@ -14,7 +14,7 @@ final class Delivery {
         boolean dataLost = run.data().checkError();
         boolean lost = run.out().checkError() || dataLost;
         if (lost) {
-            run.err().println(run.said(Message.of(Delivery.class, "not.delivered")));
+            run.sayWhyNot(Message.of(Delivery.class, "not.delivered"));
         }
         run.err().flush();
         return lost ? Exit.UNABLE : code;

@@ -31,13 +31,12 @@ final class ErrorMessages {
             cause = cause.getCause();
         }
         if (cause instanceof StackOverflowError) {
-            run.err().println(run.said(Message.of(ErrorMessages.class, "no.stack")));
+            run.sayWhyNot(Message.of(ErrorMessages.class, "no.stack"));
             return Exit.UNABLE;
         }
         if (cause instanceof VirtualMachineError) {
             long most = Runtime.getRuntime().maxMemory() >> 20;
-            run.err()
-                    .println(run.said(Message.of(ErrorMessages.class, "no.memory", most, Math.max(1, most / 512) * 2)));
+            run.sayWhyNot(Message.of(ErrorMessages.class, "no.memory", most, Math.max(1, most / 512) * 2));
             return Exit.UNABLE;
         }
         return ours(run, error);

@@ -58,7 +58,7 @@ public final class Dialogue {
     /** Talks until told to stop, or until no more answers come. */
     public void hold() {
         try {
-            run.out().println(run.said(Message.of(Dialogue.class, "dialogue.this.is.drillwright.it")));
+            run.say(Message.of(Dialogue.class, "dialogue.this.is.drillwright.it"));
             run.out().println("  " + root);
             Optional<Task> next = Optional.empty();
             while (next.filter(task -> task == Task.STOP).isEmpty()) {
@@ -69,13 +69,13 @@ public final class Dialogue {
         } catch (Over over) {
             run.out().print(over.wasSaid() ? "" : "\n");
         }
-        run.out().println(run.said(Message.of(Dialogue.class, "dialogue.goodbye.everything.you.wrote")));
+        run.say(Message.of(Dialogue.class, "dialogue.goodbye.everything.you.wrote"));
     }
 
     private Task ask(Optional<Task> likely) {
         boolean begun = isBegun();
         if (!begun) {
-            run.out().println(run.said(Message.of(Dialogue.class, "dialogue.there.is.no.drill")));
+            run.say(Message.of(Dialogue.class, "dialogue.there.is.no.drill"));
         }
         List<AnswerOption> tasks = new ArrayList<>();
         for (Task task : Task.values()) {
@@ -90,7 +90,7 @@ public final class Dialogue {
                         .choice(Message.of(Dialogue.class, "dialogue.what.would.you.like"), tasks, proposal, HELP)
                         .value());
             } catch (StepBack first) {
-                run.out().println(run.said(Message.of(Dialogue.class, "dialogue.this.is.the.first")));
+                run.say(Message.of(Dialogue.class, "dialogue.this.is.the.first"));
             }
         }
     }
@@ -122,7 +122,7 @@ public final class Dialogue {
         } catch (StepBack back) {
             return Optional.empty();
         } catch (CannotRun problem) {
-            run.out().println(run.said(problem.message()));
+            run.say(problem.message());
         }
         run.out().flush();
         run.err().flush();

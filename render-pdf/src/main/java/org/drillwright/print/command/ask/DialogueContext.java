@@ -54,7 +54,7 @@ final class DialogueContext {
     }
 
     void say(Message sentence) {
-        run.out().println(run.said(sentence));
+        run.say(sentence);
     }
 
     String said(Message sentence) {

@@ -48,7 +48,7 @@ public final class Questions {
             if (proposal.isPresent()) {
                 return proposal.get();
             }
-            run.out().println(run.said(Message.of(Questions.class, "questions.type.a.few.words")));
+            run.say(Message.of(Questions.class, "questions.type.a.few.words"));
         }
     }
 
@@ -58,7 +58,7 @@ public final class Questions {
      * @param proposal the value that Enter alone answers, if any
      */
     AnswerOption choice(Message question, List<AnswerOption> choices, Optional<String> proposal, Message help) {
-        run.out().println(run.said(question));
+        run.say(question);
         for (int at = 0; at < choices.size(); at++) {
             run.out()
                     .println(String.format(
@@ -76,11 +76,10 @@ public final class Questions {
             if (chosen.isPresent()) {
                 return choices.get(chosen.get());
             }
-            run.out()
-                    .println(run.said(
-                            answer.isEmpty()
-                                    ? Message.of(Questions.class, "questions.please.choose.one")
-                                    : Message.of(Questions.class, "questions.that.fits.none.of")));
+            run.say(
+                    answer.isEmpty()
+                            ? Message.of(Questions.class, "questions.please.choose.one")
+                            : Message.of(Questions.class, "questions.that.fits.none.of"));
         }
     }
 
@@ -95,7 +94,7 @@ public final class Questions {
             if (begins(NO, answer)) {
                 return false;
             }
-            run.out().println(run.said(Message.of(Questions.class, "questions.type.yes.or.no")));
+            run.say(Message.of(Questions.class, "questions.type.yes.or.no"));
         }
     }
 
@@ -121,7 +120,7 @@ public final class Questions {
                 return answer;
             }
             run.out().print(help.isEmpty() ? "" : run.said(help) + "\n");
-            run.out().println(run.said(WORDS));
+            run.say(WORDS);
         }
     }
 

@@ -158,7 +158,7 @@ public final class CardsCommand implements Callable<Integer> {
             }
             return whole;
         }
-        LocalDate day = date.orElseGet(() -> LocalDate.now(run.clock()));
+        LocalDate day = date.orElseGet(run::today);
         return new Reprint(
                         run,
                         folder,
@@ -175,11 +175,8 @@ public final class CardsCommand implements Callable<Integer> {
     private void tellLeftOut(SchoolFolder folder) {
         List<String> left = new DrillChooser(folder).leftOut(sets);
         if (!left.isEmpty()) {
-            run.out()
-                    .println(run.said(Message.of(
-                            CardsCommand.class,
-                            "cards-command.note.in.no.set",
-                            DisplayWidth.shown(String.join(", ", left)))));
+            run.say(Message.of(
+                    CardsCommand.class, "cards-command.note.in.no.set", DisplayWidth.shown(String.join(", ", left))));
         }
     }
 
@@ -202,7 +199,7 @@ public final class CardsCommand implements Callable<Integer> {
                 .orElseThrow(() -> new CannotRun(Message.of(CardsCommand.class, "cards-command.a.test.sheet.needs")));
         new WholeFile(target.path())
                 .write(TestSheet.of(settings, size, duplex.duplex(), shift.orElse(Shift.NONE), faces));
-        run.out().println(run.said(Message.of(CardsCommand.class, "cards-command.print.it.on.both", target.shown())));
+        run.say(Message.of(CardsCommand.class, "cards-command.print.it.on.both", target.shown()));
         return Exit.DONE;
     }
 

@@ -41,7 +41,7 @@ public final class IdentifyCommand implements Callable<Integer> {
                 folder, run.out(), run, Message.of(IdentifyCommand.class, "identify-command.the.mark.was.not"))) {
             return Exit.MATERIAL;
         }
-        run.out().println(run.said(new CardLookup(folder, new PrintsFile(folder.root()).read(run)).of(mark)));
+        run.say(new CardLookup(folder, new PrintsFile(folder.root()).read(run)).of(mark));
         return Exit.DONE;
     }
 }

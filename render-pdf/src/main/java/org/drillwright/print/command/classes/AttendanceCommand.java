@@ -51,7 +51,7 @@ public final class AttendanceCommand implements Callable<Integer> {
     }
 
     private int told(ClassRun opened, Roster roster) {
-        LocalDate today = date.orElseGet(() -> LocalDate.now(run.clock()));
+        LocalDate today = date.orElseGet(run::today);
         History history = opened.classes().history().before(today.plusDays(1));
         List<String> people = roster.people().stream().map(Person::name).toList();
         List<String> drills =

@@ -66,7 +66,7 @@ public final class HallCommand implements Callable<Integer> {
                             HandWords.in(settings.language()).text(HandWord.HALL),
                             faces -> HallSheet.pages(
                                     floor, pairs, named.sheet(settings), settings, shown.mark(), faces));
-            run.out().println(run.said(layout.sentence()));
+            run.say(layout.sentence());
         } else {
             named.tell(
                     run,

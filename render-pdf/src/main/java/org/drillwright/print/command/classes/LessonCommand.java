@@ -64,8 +64,8 @@ public final class LessonCommand implements Callable<Integer> {
                                             tonight.plan().brief().date()),
                             faces -> LessonSheet.pages(
                                     tonight.plan(), pairs, settings, named.sheet(settings), shown.mark(), faces));
-            run.out().println(run.said(LessonText.sentence(tonight.plan().lesson())));
-            tonight.plan().lesson().advice().forEach(advice -> run.out().println(run.said(advice.sentence())));
+            run.say(LessonText.sentence(tonight.plan().lesson()));
+            tonight.plan().lesson().advice().forEach(advice -> run.say(advice.sentence()));
         } else {
             named.tell(
                     run,

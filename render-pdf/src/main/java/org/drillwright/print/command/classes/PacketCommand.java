@@ -75,9 +75,9 @@ public final class PacketCommand implements Callable<Integer> {
                 HandWords.in(tonight.folder().school().language())
                         .of(HandWord.PACKET_OF, tonight.plan().brief().date()),
                 faces -> pages(tonight, shown.plan(), mark, faces));
-        shown.standing().remarks().forEach(remark -> run.out().println(run.said(remark)));
-        kept.ifPresent(one -> run.out().println(run.said(wall.sentence(shown, one))));
-        run.out().println(run.said(Message.of(PacketCommand.class, "the.cards", named)));
+        shown.standing().remarks().forEach(run::say);
+        kept.ifPresent(one -> run.say(wall.sentence(shown, one)));
+        run.say(Message.of(PacketCommand.class, "the.cards", named));
         return Tonight.isShort(shown.plan()) ? Exit.MATERIAL : Exit.DONE;
     }
 

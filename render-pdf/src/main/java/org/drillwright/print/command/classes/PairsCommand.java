@@ -186,17 +186,16 @@ public final class PairsCommand implements Callable<Integer> {
         }
         PairingPlan plan = shown.plan();
         if ((output.isPresent() || keep) && plan.rounds().size() == plan.firstPlanned()) {
-            run.err()
-                    .println(run.said(
-                            keep
-                                    ? Message.of(PairsCommand.class, "nothing.kept", named.name)
-                                    : Message.of(PairsCommand.class, "nothing.printed", named.name)));
+            run.sayWhyNot(
+                    keep
+                            ? Message.of(PairsCommand.class, "nothing.kept", named.name)
+                            : Message.of(PairsCommand.class, "nothing.printed", named.name));
             return Exit.MATERIAL;
         }
         if (output.isPresent()) {
             print(tonight, shown, wall, output.get());
         } else if (keep) {
-            run.out().println(run.said(wall.sentence(shown, wall.keep(shown))));
+            run.say(wall.sentence(shown, wall.keep(shown)));
         } else {
             List<WalkChoice> choices = shown.pairing().map(Pairing::choices).orElse(List.of());
             named.tell(
@@ -215,7 +214,7 @@ public final class PairsCommand implements Callable<Integer> {
         shown.pairing()
                 .orElseThrow(() -> new CannotRun(Message.of(PairsCommand.class, "reason.gone", shown.mark())))
                 .why(one, other)
-                .forEach(sentence -> run.out().println(run.said(sentence)));
+                .forEach(run::say);
         return Exit.DONE;
     }
 
@@ -223,10 +222,10 @@ public final class PairsCommand implements Callable<Integer> {
         output.check(tonight, shown.plan());
         Kept kept = wall.keep(shown);
         output.write(tonight, shown.plan(), kept);
-        shown.plan().facts().forEach(fact -> run.out().println(run.said(fact)));
-        shown.plan().verdict().ifPresent(verdict -> run.out().println(run.said(verdict.sentence())));
-        shown.standing().remarks().forEach(remark -> run.out().println(run.said(remark)));
-        run.out().println(run.said(wall.sentence(shown, kept)));
+        shown.plan().facts().forEach(run::say);
+        shown.plan().verdict().ifPresent(verdict -> run.say(verdict.sentence()));
+        shown.standing().remarks().forEach(run::say);
+        run.say(wall.sentence(shown, kept));
     }
 
     private List<Frame> pages(Tonight tonight, PairingPlan plan, String mark, Typefaces faces) {

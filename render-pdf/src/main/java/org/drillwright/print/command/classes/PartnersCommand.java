@@ -57,7 +57,7 @@ public final class PartnersCommand implements Callable<Integer> {
         List<Person> people = named.isEmpty() ? roster.people() : List.of(new People(roster).person(named));
         for (Person person : people) {
             Map<String, List<String>> lately = new HashMap<>();
-            LocalDate today = LocalDate.now(run.clock());
+            LocalDate today = run.today();
             Together together = opened.classes().together();
             roster.people()
                     .forEach(other -> lately.put(

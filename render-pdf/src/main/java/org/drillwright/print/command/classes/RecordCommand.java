@@ -90,7 +90,7 @@ public final class RecordCommand implements Callable<Integer> {
     }
 
     private void mustBePast(LocalDate day) {
-        LocalDate today = LocalDate.now(run.clock());
+        LocalDate today = run.today();
         if (day.isAfter(today)) {
             throw new CannotRun(
                     Message.of(RecordCommand.class, "to.come", Message.day(day), Message.day(today), today));
@@ -158,7 +158,7 @@ public final class RecordCommand implements Callable<Integer> {
         }
         Added lines = record.add(read -> RecordWriter.appended(read, told));
         if (lines.isNothing()) {
-            run.out().println(run.said(Message.of(RecordCommand.class, "nothing.new")));
+            run.say(Message.of(RecordCommand.class, "nothing.new"));
             return Exit.DONE;
         }
         List<Message> said = new ArrayList<>();
@@ -172,13 +172,12 @@ public final class RecordCommand implements Callable<Integer> {
             said.addAll(of(recorded));
         }
         boolean anew = lines.again() && !signsOnly() && !takeBack;
-        run.out()
-                .println(run.said(Message.of(RecordCommand.class, "recorded", ClassFiles.RECORD, Message.listed(said))
-                        .then(anew ? Message.of(RecordCommand.class, "recorded.anew") : Message.none())));
+        run.say(Message.of(RecordCommand.class, "recorded", ClassFiles.RECORD, Message.listed(said))
+                .then(anew ? Message.of(RecordCommand.class, "recorded.anew") : Message.none()));
         tonight.kept().all().stream()
                 .filter(kept -> kept.mark().shown().equals(recorded.mark()))
                 .flatMap(kept -> new SincePrinted(tonight, kept).changes().stream())
-                .forEach(change -> run.out().println(run.said(change)));
+                .forEach(run::say);
         return Exit.DONE;
     }
 

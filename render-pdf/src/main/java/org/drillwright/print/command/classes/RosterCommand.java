@@ -64,7 +64,7 @@ public final class RosterCommand implements Callable<Integer> {
     }
 
     private int told(ClassRun opened, Roster roster) {
-        LocalDate day = date.orElseGet(() -> LocalDate.now(run.clock()));
+        LocalDate day = date.orElseGet(run::today);
         List<Entry> facts = new ArrayList<>();
         List<Message> said = new ArrayList<>();
         Optional<Rename> rename = rename(opened, roster);
@@ -84,7 +84,7 @@ public final class RosterCommand implements Callable<Integer> {
         });
         new RecordAdding(opened.classes()).add(read -> RecordWriter.told(read, facts));
         rename.ifPresent(one -> one.roster().run());
-        said.forEach(one -> run.out().println(run.said(one)));
+        said.forEach(run::say);
         return Exit.DONE;
     }
 

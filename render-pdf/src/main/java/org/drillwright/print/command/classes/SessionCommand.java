@@ -95,7 +95,7 @@ public final class SessionCommand implements Callable<Integer> {
             throw new CannotRun(Message.of(SessionCommand.class, "two.people"));
         }
         if (roster.areApart(one.name(), other.name())) {
-            run.err().println(run.said(Message.of(SessionCommand.class, "apart", one.name(), other.name())));
+            run.sayWhyNot(Message.of(SessionCommand.class, "apart", one.name(), other.name()));
             return Exit.MATERIAL;
         }
         if (tell.isPresent()) {
@@ -126,14 +126,13 @@ public final class SessionCommand implements Callable<Integer> {
                                     drills,
                                     sheet.orElse(settings.sheet()),
                                     faces));
-            run.out().println(run.said(session.fact()));
+            run.say(session.fact());
         } else {
             run.out().print(SessionText.of(session, timing, drills, run.language()));
         }
-        together.minutes(one.name(), other.name(), LocalDate.now(run.clock()))
-                .ifPresent(words -> run.out().println(run.said(Message.of(SessionCommand.class, "had", words))));
-        together.differing(one.name(), other.name(), LocalDate.now(run.clock()))
-                .forEach(differing -> run.out().println(run.said(differing)));
+        together.minutes(one.name(), other.name(), run.today())
+                .ifPresent(words -> run.say(Message.of(SessionCommand.class, "had", words)));
+        together.differing(one.name(), other.name(), run.today()).forEach(run::say);
         if (worked && !session.blocks().isEmpty()) {
             return tell(opened, turns(session));
         }
@@ -141,7 +140,7 @@ public final class SessionCommand implements Callable<Integer> {
     }
 
     private LocalDate day() {
-        return date.orElseGet(() -> LocalDate.now(run.clock()));
+        return date.orElseGet(run::today);
     }
 
     private static Event event(String word) {
@@ -167,15 +166,14 @@ public final class SessionCommand implements Callable<Integer> {
 
     private int tell(ClassRun opened, List<Entry> facts) {
         Added added = new RecordAdding(opened.classes()).add(read -> RecordWriter.told(read, facts));
-        run.out()
-                .println(run.said(
-                        added.isNothing()
-                                ? Message.of(SessionCommand.class, "nothing.new.session")
-                                : Message.of(
-                                        SessionCommand.class,
-                                        "recorded",
-                                        ClassFiles.RECORD,
-                                        Message.counted(SessionCommand.class, "lines.added", added.told()))));
+        run.say(
+                added.isNothing()
+                        ? Message.of(SessionCommand.class, "nothing.new.session")
+                        : Message.of(
+                                SessionCommand.class,
+                                "recorded",
+                                ClassFiles.RECORD,
+                                Message.counted(SessionCommand.class, "lines.added", added.told())));
         return Exit.DONE;
     }
 }

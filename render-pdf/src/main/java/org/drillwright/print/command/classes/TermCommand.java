@@ -82,7 +82,7 @@ public final class TermCommand implements Callable<Integer> {
         data = out.filter(name -> format == TextFormat.JSON).map(name -> new DataFile(run, name, Kind.DATA));
         Optional<WholeFile> events = calendar.map(this::events);
         ClassRun opened = ClassRun.open(run, school.folder(), List.of(named));
-        LocalDate today = date.orElseGet(() -> LocalDate.now(run.clock()));
+        LocalDate today = date.orElseGet(run::today);
         return TermRun.of(opened, run.here(), named, today)
                 .map(found -> told(found, file, events))
                 .orElse(Exit.MATERIAL);
@@ -107,7 +107,7 @@ public final class TermCommand implements Callable<Integer> {
         } else if (file.isEmpty() && events.isEmpty()) {
             run.out().print(TermText.of(term.plan(), term.standing(), why, run.language()));
         } else {
-            run.out().println(run.said(term.standing()));
+            run.say(term.standing());
         }
         return term.plan().groups().stream().allMatch(group -> group.missing() == 0) ? Exit.DONE : Exit.MATERIAL;
     }
@@ -142,6 +142,6 @@ public final class TermCommand implements Callable<Integer> {
                 TermCalendar.of(term.line(), term.opened().folder().school().name(), term::title, run.language());
         file.write(text.getBytes(StandardCharsets.UTF_8));
         String mark = term.line().get(term.line().size() - 1).mark().shown();
-        run.out().println(run.said(Message.of(TermCommand.class, "calendar", calendar.orElse(""), mark)));
+        run.say(Message.of(TermCommand.class, "calendar", calendar.orElse(""), mark));
     }
 }

@@ -4,6 +4,7 @@ import java.io.BufferedReader;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntSupplier;
@@ -74,6 +75,21 @@ public record Invocation(
     /** A message in that language. */
     public String said(Message message) {
         return message.in(language());
+    }
+
+    /** Says what was asked for, or what was done. */
+    public void say(Message message) {
+        out.println(said(message));
+    }
+
+    /** Says why something could not be had. */
+    public void sayWhyNot(Message message) {
+        err.println(said(message));
+    }
+
+    /** The day on which a command is run. */
+    public LocalDate today() {
+        return LocalDate.now(clock);
     }
 
     /** The same run, spoken in another language. */

@@ -84,14 +84,12 @@ public final class CoverageCommand implements Callable<Integer> {
         if (unread.isEmpty() && picks.absent().isEmpty()) {
             return Exit.DONE;
         }
-        run.err()
-                .println(Message.of(
-                        CoverageCommand.class,
-                        "coverage-command.left.out.because.they",
-                        DisplayWidth.shown(String.join(
-                                ", ",
-                                Stream.concat(unread.stream(), picks.absent().stream())
-                                        .toList()))));
+        run.sayWhyNot(Message.of(
+                CoverageCommand.class,
+                "coverage-command.left.out.because.they",
+                DisplayWidth.shown(String.join(
+                        ", ",
+                        Stream.concat(unread.stream(), picks.absent().stream()).toList()))));
         return Exit.MATERIAL;
     }
 }

@@ -37,7 +37,7 @@ final class FixRun {
             entry.subject().ifPresent(subject -> mend(entry, subject, mended));
         }
         if (mended.isEmpty()) {
-            run.out().println(run.said(Message.of(FixRun.class, "fixes.nothing.here.can.be")));
+            run.say(Message.of(FixRun.class, "fixes.nothing.here.can.be"));
             return false;
         }
         boolean wished = write
@@ -48,11 +48,10 @@ final class FixRun {
         if (wished) {
             mended.forEach((entry, both) -> new WholeFile(entry.file()).rewrite(both.before(), both.after()));
         }
-        run.out()
-                .println(
-                        wished
-                                ? Message.of(FixRun.class, "fixes.written", CountedNoun.of(mended.size(), "file"))
-                                : Message.of(FixRun.class, "fixes.nothing.was.written.use"));
+        run.say(
+                wished
+                        ? Message.of(FixRun.class, "fixes.written", CountedNoun.of(mended.size(), "file"))
+                        : Message.of(FixRun.class, "fixes.nothing.was.written.use"));
         run.out().println();
         return wished;
     }

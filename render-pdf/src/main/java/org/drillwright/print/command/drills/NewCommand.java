@@ -56,9 +56,9 @@ public final class NewCommand implements Callable<Integer> {
         Skeleton skeleton = Skeleton.of(folder.school(), String.join(" ", title), level, solo);
         Path file = DrillPlace.of(folder, skeleton);
         new WholeFile(file).create(skeleton.text());
-        run.out().println(run.said(WholeFile.written(file)));
+        run.say(WholeFile.written(file));
         sets.take(skeleton.id(), wanted);
-        run.out().println(run.said(Message.of(NewCommand.class, "new-command.open.it.in.a", skeleton.id())));
+        run.say(Message.of(NewCommand.class, "new-command.open.it.in.a", skeleton.id()));
         return Exit.DONE;
     }
 }

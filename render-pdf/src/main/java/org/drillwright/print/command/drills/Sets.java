@@ -65,19 +65,17 @@ final class Sets {
             if (holding.isEmpty()) {
                 InNoSet.listOf(drill.level(), sets, new Shelves(drills)).ifPresent(set -> propose(id, set));
             } else {
-                run.out()
-                        .println(run.said(
-                                Message.counted(Sets.class, "sets.it.is.in.the", holding.size(), named(holding))));
+                run.say(Message.counted(Sets.class, "sets.it.is.in.the", holding.size(), named(holding)));
             }
         });
     }
 
     private void propose(String id, DrillSet set) {
-        run.out().println(run.said(Message.of(Sets.class, "sets.it.is.in.no")));
+        run.say(Message.of(Sets.class, "sets.it.is.in.no"));
         if (run.terminal() && new Questions(run).yes(Message.of(Sets.class, "sets.add.it.to.the", set.name()))) {
             add(id, set);
         } else {
-            run.out().println(run.said(InNoSet.wayOut(id, set)));
+            run.say(InNoSet.wayOut(id, set));
         }
     }
 
@@ -86,7 +84,7 @@ final class Sets {
         String name = settings.file().name();
         new WholeFile(folder.root().resolve(name))
                 .rewrite(settings.file().text(), Listing.text(settings, set, id).orElseThrow());
-        run.out().println(run.said(Message.of(Sets.class, "sets.added.to.the.set", set.name(), name)));
+        run.say(Message.of(Sets.class, "sets.added.to.the.set", set.name(), name));
     }
 
     private static String named(List<DrillSet> sets) {

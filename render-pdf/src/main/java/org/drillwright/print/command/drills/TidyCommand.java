@@ -74,27 +74,24 @@ public final class TidyCommand implements Callable<Integer> {
                 changed++;
                 change(entry, before, tidied);
             } else if (outcome instanceof LeftAlone left) {
-                run.out()
-                        .println(run.said(Message.of(
-                                TidyCommand.class,
-                                "tidy-command.was.left.alone",
-                                DisplayWidth.shown(entry.name()),
-                                left.why())));
+                run.say(Message.of(
+                        TidyCommand.class,
+                        "tidy-command.was.left.alone",
+                        DisplayWidth.shown(entry.name()),
+                        left.why()));
                 unread |= entry.subject().isEmpty();
             }
         }
-        run.out().println(run.said(sentence(entries.size(), changed)));
+        run.say(sentence(entries.size(), changed));
         return unread || (check && changed > 0) ? Exit.MATERIAL : Exit.DONE;
     }
 
     private void change(Entry entry, byte[] before, Tidied tidied) {
         if (write) {
             new WholeFile(entry.file()).replace(before, tidied.text());
-            run.out().println(run.said(WholeFile.written(DisplayWidth.shown(entry.name()))));
+            run.say(WholeFile.written(DisplayWidth.shown(entry.name())));
         } else if (check) {
-            run.out()
-                    .println(run.said(Message.of(
-                            TidyCommand.class, "tidy-command.would.change", DisplayWidth.shown(entry.name()))));
+            run.say(Message.of(TidyCommand.class, "tidy-command.would.change", DisplayWidth.shown(entry.name())));
         } else {
             run.data().print(Difference.unified(entry.name(), tidied.file().text(), tidied.text()));
         }

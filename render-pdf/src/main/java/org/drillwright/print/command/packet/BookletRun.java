@@ -97,18 +97,10 @@ public final class BookletRun {
         Message paper = PaperChoice.of(sheet).title();
         if (binding != Binding.FOLDED) {
             document.write(pages, new Contents(chapters(book), false));
-            run.out()
-                    .println(run.said(
-                            binding == Binding.LARGE
-                                    ? Message.of(
-                                            BookletRun.class, "booklet.large", document.shown(), drills, count, paper)
-                                    : Message.of(
-                                            BookletRun.class,
-                                            "booklet.single",
-                                            document.shown(),
-                                            drills,
-                                            count,
-                                            paper)));
+            run.say(
+                    binding == Binding.LARGE
+                            ? Message.of(BookletRun.class, "booklet.large", document.shown(), drills, count, paper)
+                            : Message.of(BookletRun.class, "booklet.single", document.shown(), drills, count, paper));
             return;
         }
         Gathering gathering = Gathering.of(
@@ -116,19 +108,17 @@ public final class BookletRun {
         document.write(gathering.sides(), new Contents(chapters(book), false, gathering.order()));
         int all = gathering.sides().size() / 2;
         Message sheets = Message.counted(BookletRun.class, "sheets", all, paper);
-        run.out()
-                .println(run.said(
-                        all == gathering.sheets()
-                                ? Message.of(
-                                        BookletRun.class, "booklet.folded", document.shown(), drills, count, sheets)
-                                : Message.of(
-                                        BookletRun.class,
-                                        "booklet.folded.each",
-                                        document.shown(),
-                                        drills,
-                                        count,
-                                        sheets,
-                                        gathering.sheets())));
+        run.say(
+                all == gathering.sheets()
+                        ? Message.of(BookletRun.class, "booklet.folded", document.shown(), drills, count, sheets)
+                        : Message.of(
+                                BookletRun.class,
+                                "booklet.folded.each",
+                                document.shown(),
+                                drills,
+                                count,
+                                sheets,
+                                gathering.sheets()));
     }
 
     private Booklet book(String title, List<ChosenDrill> picks, Labels labels) {

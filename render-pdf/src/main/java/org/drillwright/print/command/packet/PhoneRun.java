@@ -53,7 +53,7 @@ public final class PhoneRun {
         file.write(page);
         Message count = Message.counted(PhoneRun.class, "drills", drills.size());
         int size = Math.max(1, page.length / KILOBYTE);
-        run.out().println(run.said(Message.of(PhoneRun.class, "phone", shown, count, size)));
+        run.say(Message.of(PhoneRun.class, "phone", shown, count, size));
         language.tell();
         return refusal.close();
     }

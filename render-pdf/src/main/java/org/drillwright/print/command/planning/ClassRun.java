@@ -109,7 +109,7 @@ public final class ClassRun {
             Reading<ClassBrief> reading = classes.read(file);
             show(reading.findings());
             if (reading.value().isEmpty()) {
-                run.err().println(run.said(Message.of(ClassRun.class, "class.first")));
+                run.sayWhyNot(Message.of(ClassRun.class, "class.first"));
             }
             return reading.value();
         } catch (IOException problem) {
@@ -131,7 +131,7 @@ public final class ClassRun {
         }
         if (!errors.isEmpty() || !wished.absent().isEmpty()) {
             show(errors);
-            run.err().println(run.said(Message.of(ClassRun.class, "drill.errors")));
+            run.sayWhyNot(Message.of(ClassRun.class, "drill.errors"));
             return Optional.empty();
         }
         ClassPlan plan = ClassPlan.of(folder.school(), roster, brief, classes.history(), wished);
@@ -144,7 +144,7 @@ public final class ClassRun {
             ReadPlans kept = classes.plans(named, plan.brief().date());
             show(kept.findings());
             if (kept.findings().stream().anyMatch(finding -> finding.severity() == Severity.ERROR)) {
-                run.err().println(run.said(Message.of(ClassRun.class, "plan.unreadable")));
+                run.sayWhyNot(Message.of(ClassRun.class, "plan.unreadable"));
                 return Optional.empty();
             }
             Map<String, String> figures = new LinkedHashMap<>(classes.figures(file));
@@ -170,6 +170,6 @@ public final class ClassRun {
 
     /** Says why nothing was planned. */
     void say(Message sentence) {
-        run.err().println(run.said(sentence));
+        run.sayWhyNot(sentence);
     }
 }

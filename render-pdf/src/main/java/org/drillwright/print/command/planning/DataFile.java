@@ -26,6 +26,6 @@ public final class DataFile {
             return;
         }
         place.get().file.write(text);
-        run.out().println(run.said(WholeFile.written(place.get().shown)));
+        run.say(WholeFile.written(place.get().shown));
     }
 }

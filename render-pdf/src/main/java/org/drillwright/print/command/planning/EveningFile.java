@@ -42,7 +42,7 @@ public final class EveningFile {
         file.write(page);
         int people = kept.plan().here().size();
         int size = Math.max(1, page.length / KILOBYTE);
-        run.out().println(run.said(Message.of(EveningFile.class, "evening", shown, people, size)));
+        run.say(Message.of(EveningFile.class, "evening", shown, people, size));
     }
 
     private static EveningDrill drill(String id, Tonight tonight) {

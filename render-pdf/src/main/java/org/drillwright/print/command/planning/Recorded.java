@@ -70,7 +70,7 @@ public record Recorded(KeptPlan plan, String mark, boolean changed) {
         Reading<Kept> reading = PlanReader.read(typed, bytes(file));
         run.err().print(TextReport.of(reading.findings(), run.paint(), run.language()));
         if (reading.value().isEmpty()) {
-            run.err().println(run.said(Message.of(Recorded.class, "copy.first")));
+            run.sayWhyNot(Message.of(Recorded.class, "copy.first"));
         }
         return reading.value().map(kept -> copied(kept, tonight, typed));
     }

@@ -54,13 +54,11 @@ public final class SheetFile {
         Locale language = folder.school().language().locale();
         if (isPicture()) {
             pictures(title, pages, new SvgWriter(faces, language), language);
-            run.out()
-                    .println(run.said(
-                            Message.counted(SheetFile.class, "pictures", count, shown, title, numbered(count))));
+            run.say(Message.counted(SheetFile.class, "pictures", count, shown, title, numbered(count)));
         } else {
             DocumentInfo info = new DocumentInfo(title, language);
             file.write(new PdfWriter(faces).bytes(pages, Contents.PLAIN, info));
-            run.out().println(run.said(Message.counted(SheetFile.class, "pdf", count, shown, title)));
+            run.say(Message.counted(SheetFile.class, "pdf", count, shown, title));
         }
     }
 

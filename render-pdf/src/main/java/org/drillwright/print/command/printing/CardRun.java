@@ -54,7 +54,7 @@ public final class CardRun {
             }
             product.place();
             remark(cards.problems());
-            run.out().println(run.said(product.said()));
+            run.say(product.said());
             return refusal.close();
         } finally {
             product.discard();
@@ -81,10 +81,9 @@ public final class CardRun {
     private void remark(List<CardProblem> problems) {
         problems.stream()
                 .filter(problem -> problem.kind() == CardProblem.Kind.PRINTED)
-                .forEach(problem -> run.out()
-                        .println(run.said(Message.of(
-                                CardRun.class,
-                                "note",
-                                Message.of(PrintRefusal.class, "of.drill", problem.drill(), problem.sentence())))));
+                .forEach(problem -> run.say(Message.of(
+                        CardRun.class,
+                        "note",
+                        Message.of(PrintRefusal.class, "of.drill", problem.drill(), problem.sentence()))));
     }
 }

@@ -229,9 +229,7 @@ public final class InLanguage {
         int left = beyond.size();
         Set.copyOf(beyond).forEach(fresh::remove);
         if (there.isEmpty() && fresh.isEmpty()) {
-            run.out()
-                    .println(run.said(
-                            Message.of(InLanguage.class, "in-language.nothing.is.missing.in", name(language))));
+            run.say(Message.of(InLanguage.class, "in-language.nothing.is.missing.in", name(language)));
             return;
         }
         String text = there.isEmpty()
@@ -240,7 +238,7 @@ public final class InLanguage {
                         .orElseThrow(
                                 () -> new CannotRun(Message.of(InLanguage.class, "in-language.is.laid.out.so", shown)));
         if (there.isPresent() && text.equals(there.get().file().text())) {
-            run.out().println(run.said(Message.of(InLanguage.class, "in-language.nothing.is.missing.in2", shown)));
+            run.say(Message.of(InLanguage.class, "in-language.nothing.is.missing.in2", shown));
             return;
         }
         try {
@@ -258,6 +256,6 @@ public final class InLanguage {
                         shown,
                         CountedNoun.of(fresh.size(), "text"),
                         left);
-        run.out().println(run.said(added));
+        run.say(added);
     }
 }

@@ -30,7 +30,7 @@ public final class PrintsFile {
         }
         PrintRecord.Reading.Done done = (PrintRecord.Reading.Done) reading;
         if (done.torn()) {
-            run.out().println(run.said(Message.of(PrintsFile.class, "torn", NAME)));
+            run.say(Message.of(PrintsFile.class, "torn", NAME));
         }
         return done.record();
     }

@@ -38,7 +38,7 @@ public final class Reprint {
     public boolean run(ChosenDrills all, LocalDate day, Predicate<ChosenDrills> print) {
         ChosenDrills picks = changed.of(all);
         if (picks.drills().isEmpty() && picks.absent().isEmpty()) {
-            run.out().println(run.said(Message.of(Reprint.class, "nothing")));
+            run.say(Message.of(Reprint.class, "nothing"));
             return true;
         }
         if (!print.test(picks)) {
@@ -47,7 +47,7 @@ public final class Reprint {
         file.add(record, changed.lines(picks, day));
         List<Message> recall = changed.recall(picks);
         if (!recall.isEmpty()) {
-            run.out().println(run.said(Message.of(Reprint.class, "take.off")));
+            run.say(Message.of(Reprint.class, "take.off"));
             recall.forEach(line -> run.out().println("  " + run.said(line)));
         }
         return true;

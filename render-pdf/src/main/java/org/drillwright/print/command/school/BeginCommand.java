@@ -54,7 +54,7 @@ public final class BeginCommand implements Callable<Integer> {
         new WholeFile(file)
                 .create(SchoolSkeleton.of(
                         String.join(" ", name), sheet.orElseGet(() -> SheetSize.usualIn(run.region())), language));
-        run.out().println(run.said(WholeFile.written(file)));
+        run.say(WholeFile.written(file));
         return Exit.DONE;
     }
 }

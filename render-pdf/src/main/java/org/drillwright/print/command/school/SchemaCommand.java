@@ -77,7 +77,7 @@ public final class SchemaCommand implements Callable<Integer> {
             run.data().print(schema);
         } else {
             new WholeFile(file.get()).write(schema);
-            run.out().println(run.said(WholeFile.written(file.get())));
+            run.say(WholeFile.written(file.get()));
         }
         return Exit.DONE;
     }

@@ -29,7 +29,7 @@ public final class SchoolCommand implements Callable<Integer> {
         SchoolFolder folder = Schools.open(run, new SchoolSearch(run).find(school.folder(), List.of()));
         if (Schools.isUnjudged(folder)) {
             run.out().print(TextReport.of(folder.folderFindings(), run.paint(), run.language()));
-            run.out().println(run.said(Message.of(SchoolCommand.class, "school-command.no.settings.are.in")));
+            run.say(Message.of(SchoolCommand.class, "school-command.no.settings.are.in"));
             return Exit.MATERIAL;
         }
         run.out().print(SettingsTable.of(folder, run.language()));

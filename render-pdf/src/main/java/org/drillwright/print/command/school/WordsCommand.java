@@ -47,7 +47,7 @@ public final class WordsCommand implements Callable<Integer> {
         }
         String words = String.join(" ", term);
         if (reader.terms(words).isEmpty() && !WordsAnswer.isKnown(reader.read(words))) {
-            run.out().println(run.said(unknown(reader, words)));
+            run.say(unknown(reader, words));
             return Exit.MATERIAL;
         }
         run.out().print(WordsAnswer.of(reader, words, all, run.language()));

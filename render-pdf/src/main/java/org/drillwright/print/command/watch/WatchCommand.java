@@ -68,9 +68,9 @@ public final class WatchCommand implements Callable<Integer> {
         run.out().println(address);
         if (run.terminal()) {
             if (!noBrowser && !run.opener().open(address)) {
-                run.out().println(run.said(Message.of(WatchCommand.class, "watch-command.no.browser.could.be")));
+                run.say(Message.of(WatchCommand.class, "watch-command.no.browser.could.be"));
             }
-            run.out().println(run.said(Message.of(WatchCommand.class, "watch-command.save.a.drill.and")));
+            run.say(Message.of(WatchCommand.class, "watch-command.save.a.drill.and"));
         }
         run.out().flush();
     }

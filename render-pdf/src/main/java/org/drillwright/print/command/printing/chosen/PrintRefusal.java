@@ -71,17 +71,15 @@ public final class PrintRefusal {
 
     /** Says what was left out, if anything, and how to go on; whether nothing was. */
     public boolean close() {
-        sentences.forEach(sentence -> run.out().println(run.said(sentence)));
+        sentences.forEach(run::say);
         if (faulty.isEmpty() && lost.isEmpty()) {
             return true;
         }
         if (draft) {
-            run.out()
-                    .println(run.said(Message.of(
-                            PrintRefusal.class, "refusal.not.printed", DisplayWidth.shown(String.join(", ", lost)))));
+            run.say(Message.of(PrintRefusal.class, "refusal.not.printed", DisplayWidth.shown(String.join(", ", lost))));
         } else {
-            run.out().println(run.said(Message.of(PrintRefusal.class, "refusal.nothing.was.printed.because", names())));
-            run.out().println(run.said(Message.of(PrintRefusal.class, "refusal.correct.what.is.shown")));
+            run.say(Message.of(PrintRefusal.class, "refusal.nothing.was.printed.because", names()));
+            run.say(Message.of(PrintRefusal.class, "refusal.correct.what.is.shown"));
         }
         return false;
     }

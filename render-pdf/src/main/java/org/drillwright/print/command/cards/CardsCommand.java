@@ -6,17 +6,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.concurrent.Callable;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.folder.SchoolSearch;
-import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.folder.Selection;
 import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.printing.CardRun;
@@ -48,10 +46,9 @@ import picocli.CommandLine.Parameters;
 
 /** Prints cards. */
 @Command(name = "cards", sortOptions = false)
-public final class CardsCommand implements Callable<Integer> {
+public final class CardsCommand extends CommandInSchool {
 
-    private final Invocation run;
-    private final SchoolOption school;
+    static final Message NOTHING_PRINTED = Message.of(CardsCommand.class, "cards-command.nothing.was.printed");
 
     @Parameters(paramLabel = "PATH", arity = "0..*")
     List<String> paths = new ArrayList<>();
@@ -105,8 +102,7 @@ public final class CardsCommand implements Callable<Integer> {
     boolean draft;
 
     public CardsCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
@@ -130,11 +126,10 @@ public final class CardsCommand implements Callable<Integer> {
         if (png.isEmpty()) {
             new WholeFile(target.path()).mustBeFree(Kind.PDF);
         }
-        SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), paths));
-        if (Schools.isRefused(
-                folder, run.out(), run, Message.of(CardsCommand.class, "cards-command.nothing.was.printed"))) {
-            return Exit.MATERIAL;
-        }
+        return ifSound(filled(paths), NOTHING_PRINTED, folder -> print(folder, target));
+    }
+
+    private int print(SchoolFolder folder, OutputTarget target) {
         School settings = folder.school();
         Family faces = SchoolFaces.of(folder);
         if (testSheet) {

@@ -1,10 +1,8 @@
 package org.drillwright.print.command.cards;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.School;
@@ -12,16 +10,16 @@ import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.folder.SchoolSearch;
-import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.packet.PacketRun;
 import org.drillwright.print.command.packet.PhoneRun;
 import org.drillwright.print.command.printing.DuplexEdge;
 import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.print.command.printing.PaperChoice;
 import org.drillwright.print.command.printing.PrintOptions;
+import org.drillwright.print.command.printing.SheetOption;
 import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.impose.Laminate;
@@ -39,10 +37,7 @@ import picocli.CommandLine.Spec;
 
 /** Prints a packet for an assistant. */
 @Command(name = "handout", sortOptions = false)
-public final class HandoutCommand implements Callable<Integer> {
-
-    private final Invocation run;
-    private final SchoolOption school;
+public final class HandoutCommand extends CommandInSchool {
 
     @Spec
     CommandSpec spec = CommandSpec.create();
@@ -56,8 +51,8 @@ public final class HandoutCommand implements Callable<Integer> {
     @Option(names = "--large-print")
     boolean largePrint;
 
-    @Option(names = "--sheet", paramLabel = "SIZE")
-    Optional<SheetSize> sheet = Optional.empty();
+    @Mixin
+    SheetOption sheet = new SheetOption();
 
     @Option(names = "--back", paramLabel = "BACK", defaultValue = "pictures")
     Back back = Back.PICTURES;
@@ -84,8 +79,7 @@ public final class HandoutCommand implements Callable<Integer> {
     boolean draft;
 
     public HandoutCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     private Format format(School settings) {
@@ -101,11 +95,10 @@ public final class HandoutCommand implements Callable<Integer> {
         String shown = out.orElse(html ? "handout.html" : "handout.pdf");
         Path target = Locations.file(run.here(), shown);
         new WholeFile(target).mustBeFree(html ? Kind.PAGE : Kind.PDF);
-        SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
-        if (Schools.isRefused(
-                folder, run.out(), run, Message.of(HandoutCommand.class, "handout-command.nothing.was.printed"))) {
-            return Exit.MATERIAL;
-        }
+        return ifSound(filled(), CardsCommand.NOTHING_PRINTED, folder -> printed(folder, target, shown));
+    }
+
+    private int printed(SchoolFolder folder, Path target, String shown) {
         InLanguage printed = language.open(run, folder);
         boolean all = html
                 ? new PhoneRun(run, folder, printed, draft).write(set, target, shown)
@@ -127,7 +120,7 @@ public final class HandoutCommand implements Callable<Integer> {
     }
 
     private boolean print(SchoolFolder folder, InLanguage printed, Path target, String shown) {
-        SheetSize paper = sheet.orElse(folder.school().sheet());
+        SheetSize paper = sheet.of(folder.school());
         PrintOptions choices = new PrintOptions(
                 format(folder.school()),
                 PaperChoice.of(paper),

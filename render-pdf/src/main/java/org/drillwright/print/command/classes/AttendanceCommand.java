@@ -3,7 +3,6 @@ package org.drillwright.print.command.classes;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.drillwright.model.Drill;
 import org.drillwright.plan.attendance.Attendance;
 import org.drillwright.plan.attendance.DrillDays;
@@ -25,10 +24,7 @@ import picocli.CommandLine.Parameters;
 
 /** Shows who came. */
 @Command(name = "attendance", sortOptions = false)
-public final class AttendanceCommand implements Callable<Integer> {
-
-    private final Invocation run;
-    private final SchoolOption school;
+public final class AttendanceCommand extends PeopleCommand {
 
     @Parameters(paramLabel = "NAME", arity = "0..1")
     String named = "";
@@ -40,14 +36,12 @@ public final class AttendanceCommand implements Callable<Integer> {
     Optional<LocalDate> date = Optional.empty();
 
     public AttendanceCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
     public Integer call() {
-        ClassRun opened = ClassRun.open(run, school.folder(), List.of());
-        return opened.roster().map(roster -> told(opened, roster)).orElse(Exit.MATERIAL);
+        return withRoster(this::told);
     }
 
     private int told(ClassRun opened, Roster roster) {

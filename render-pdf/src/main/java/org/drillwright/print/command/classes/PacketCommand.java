@@ -3,7 +3,6 @@ package org.drillwright.print.command.classes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.plan.evening.Heed;
@@ -13,11 +12,11 @@ import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.Shown;
 import org.drillwright.print.command.planning.Tonight;
 import org.drillwright.print.command.planning.Wall;
+import org.drillwright.print.command.printing.SheetOption;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.sheet.HandWord;
 import org.drillwright.print.sheet.HandWords;
@@ -28,15 +27,13 @@ import org.drillwright.print.text.Typefaces;
 import org.drillwright.register.History;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Prints all that somebody needs who takes a class for once. */
 @Command(name = "packet", sortOptions = false)
-public final class PacketCommand implements Callable<Integer> {
-
-    private final Invocation run;
-    private final SchoolOption school;
+public final class PacketCommand extends PeopleCommand {
 
     @Parameters(paramLabel = "CLASS", arity = "1")
     String named = "";
@@ -44,24 +41,20 @@ public final class PacketCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FILE", defaultValue = "packet.pdf")
     String out = "packet.pdf";
 
-    @Option(names = "--sheet", paramLabel = "SIZE")
-    Optional<SheetSize> sheet = Optional.empty();
+    @Mixin
+    SheetOption sheet = new SheetOption();
 
-    @Option(names = "--initials")
-    boolean initials;
+    @Mixin
+    InitialsOption initials = new InitialsOption();
 
     public PacketCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
     public Integer call() {
         SheetFile file = new SheetFile(run, out);
-        return ClassRun.open(run, school.folder(), List.of(named))
-                .tonight(named)
-                .map(tonight -> printed(tonight, file))
-                .orElse(Exit.MATERIAL);
+        return inClass(named, tonight -> printed(tonight, file));
     }
 
     private int printed(Tonight tonight, SheetFile file) {
@@ -83,8 +76,8 @@ public final class PacketCommand implements Callable<Integer> {
 
     private List<Frame> pages(Tonight tonight, PairingPlan pairs, String mark, Typefaces faces) {
         School settings = tonight.folder().school();
-        SheetSize size = sheet.orElse(settings.sheet());
-        Naming names = tonight.naming(initials);
+        SheetSize size = sheet.of(settings);
+        Naming names = initials.of(tonight.folder(), tonight.roster());
         List<Heed> people =
                 Heed.of(tonight.plan(), tonight.roster(), tonight.classes().history());
         List<String> helpers = tonight.plan().pairing().helpers().stream()

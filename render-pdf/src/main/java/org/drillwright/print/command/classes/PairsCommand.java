@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.drillwright.model.School;
 import org.drillwright.plan.kept.Kept;
 import org.drillwright.plan.pair.Pairing;
@@ -15,7 +14,6 @@ import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.planning.DataFile;
 import org.drillwright.print.command.planning.EveningFile;
 import org.drillwright.print.command.planning.People;
 import org.drillwright.print.command.planning.SheetFile;
@@ -37,16 +35,10 @@ import picocli.CommandLine.Option;
 
 /** Plans who works with whom. */
 @Command(name = "pairs", sortOptions = false)
-public final class PairsCommand implements Callable<Integer> {
-
-    private final Invocation run;
-    private final SchoolOption school;
+public final class PairsCommand extends PeopleCommand {
 
     @Mixin
     NamedClass named = new NamedClass();
-
-    @Option(names = "--out", paramLabel = "FILE")
-    Optional<String> out = Optional.empty();
 
     @Option(names = "--by", paramLabel = "ORDER", defaultValue = "name")
     WallForm by = WallForm.NAME;
@@ -60,8 +52,8 @@ public final class PairsCommand implements Callable<Integer> {
     @Option(names = "--walk", paramLabel = "FORMINGS")
     Optional<WalkForm> walk = Optional.empty();
 
-    @Option(names = "--initials")
-    boolean initials;
+    @Mixin
+    InitialsOption initials = new InitialsOption();
 
     @Mixin
     ChangeOptions changes = new ChangeOptions();
@@ -75,19 +67,16 @@ public final class PairsCommand implements Callable<Integer> {
     @Option(names = "--why", arity = "2", paramLabel = "NAME")
     List<String> why = new ArrayList<>();
 
-    private Optional<DataFile> data = Optional.empty();
-
     public PairsCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
     public Integer call() {
         mustGoTogether();
-        Optional<Output> output = named.sheetFile(out).map(this::output);
-        data = named.dataFile(run, out);
-        return named.tonight(run, school).map(found -> told(found, output)).orElse(Exit.MATERIAL);
+        Optional<Output> output = named.sheetFile().map(this::output);
+        TextOrData answer = named.answer(run);
+        return inClass(named.name, found -> told(found, output, answer));
     }
 
     /** Where a plan is written to. */
@@ -116,7 +105,7 @@ public final class PairsCommand implements Callable<Integer> {
 
         @Override
         public void write(Tonight tonight, PairingPlan plan, Kept kept) {
-            file.write(tonight, kept, tonight.naming(initials));
+            file.write(tonight, kept, initials.of(tonight.folder(), tonight.roster()));
         }
     }
 
@@ -144,26 +133,27 @@ public final class PairsCommand implements Callable<Integer> {
 
     private void mustGoTogether() {
         boolean byRound = by == WallForm.ROUND;
-        if (out.isEmpty() && (slips || byRound || html)) {
+        if (named.out.isEmpty() && (slips || byRound || html)) {
             throw new CannotRun(
                     html
                             ? Message.of(PairsCommand.class, "html.needs.page")
                             : Message.of(PairsCommand.class, "needs.pdf", slips ? "--slips" : "--by"));
         }
-        if (html && (slips || byRound || named.sheet.isPresent())) {
+        if (html && (slips || byRound || named.sheet.isGiven())) {
             throw new CannotRun(
                     Message.of(PairsCommand.class, "for.paper", slips ? "--slips" : byRound ? "--by" : "--sheet"));
         }
         if (slips && byRound) {
             throw new CannotRun(Message.of(PairsCommand.class, "wall.or.slips"));
         }
-        boolean isPage = out.filter(name -> name.toLowerCase(Locale.ROOT).endsWith(".html"))
+        boolean isPage = named.out
+                .filter(name -> name.toLowerCase(Locale.ROOT).endsWith(".html"))
                 .isPresent();
         if (html && !isPage) {
-            throw new CannotRun(Message.of(PairsCommand.class, "html.ending", out.orElse("")));
+            throw new CannotRun(Message.of(PairsCommand.class, "html.ending", named.out.orElse("")));
         }
         if (isPage && !html) {
-            throw new CannotRun(Message.of(PairsCommand.class, "page.name", out.orElse("")));
+            throw new CannotRun(Message.of(PairsCommand.class, "page.name", named.out.orElse("")));
         }
     }
 
@@ -176,7 +166,7 @@ public final class PairsCommand implements Callable<Integer> {
         }
     }
 
-    private int told(Tonight read, Optional<Output> output) {
+    private int told(Tonight read, Optional<Output> output, TextOrData answer) {
         mustHavePeople(read);
         Tonight tonight = walk.map(form -> read.moving(form.movement())).orElse(read);
         Wall wall = Wall.of(tonight, mark);
@@ -198,9 +188,7 @@ public final class PairsCommand implements Callable<Integer> {
             run.say(wall.sentence(shown, wall.keep(shown)));
         } else {
             List<WalkChoice> choices = shown.pairing().map(Pairing::choices).orElse(List.of());
-            named.tell(
-                    run,
-                    data,
+            answer.tell(
                     () -> PairsText.of(tonight.plan(), plan, choices, shown.standing(), Naming.full(), run.language()),
                     () -> PairsJson.of(tonight.plan(), plan, choices, shown.standing(), Naming.full(), run.language()));
         }
@@ -230,11 +218,12 @@ public final class PairsCommand implements Callable<Integer> {
 
     private List<Frame> pages(Tonight tonight, PairingPlan plan, String mark, Typefaces faces) {
         School settings = tonight.folder().school();
-        Naming names = tonight.naming(initials);
+        Naming names = initials.of(tonight.folder(), tonight.roster());
         if (by == WallForm.ROUND) {
-            return WallSheet.pages(tonight.plan(), plan, names, named.sheet(settings), settings, mark, faces);
+            return WallSheet.pages(tonight.plan(), plan, names, named.sheet.of(settings), settings, mark, faces);
         }
-        EveningSheet sheet = EveningSheet.of(tonight.plan(), plan, names, named.sheet(settings), settings, mark, faces);
+        EveningSheet sheet =
+                EveningSheet.of(tonight.plan(), plan, names, named.sheet.of(settings), settings, mark, faces);
         return slips ? sheet.slips() : sheet.pages();
     }
 }

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.drillwright.model.Level;
 import org.drillwright.plan.partner.SharedDrills;
@@ -26,25 +25,20 @@ import picocli.CommandLine.Parameters;
 
 /** Finds training partners. */
 @Command(name = "partners", sortOptions = false)
-public final class PartnersCommand implements Callable<Integer> {
+public final class PartnersCommand extends PeopleCommand {
 
     private static final int NEAREST = 5;
-
-    private final Invocation run;
-    private final SchoolOption school;
 
     @Parameters(paramLabel = "NAME", arity = "0..1")
     String named = "";
 
     public PartnersCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
     public Integer call() {
-        ClassRun opened = ClassRun.open(run, school.folder(), List.of());
-        return opened.roster().map(roster -> told(opened, roster)).orElse(Exit.MATERIAL);
+        return withRoster(this::told);
     }
 
     private int told(ClassRun opened, Roster roster) {

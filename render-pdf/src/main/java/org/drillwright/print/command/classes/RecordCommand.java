@@ -7,14 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import org.drillwright.plan.kept.KeptPlan;
 import org.drillwright.plan.kept.Worked;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.People;
 import org.drillwright.print.command.planning.RecordAdding;
 import org.drillwright.print.command.planning.Recorded;
@@ -34,10 +32,7 @@ import picocli.CommandLine.Parameters;
 
 /** Writes into the record what was done. */
 @Command(name = "record", sortOptions = false)
-public final class RecordCommand implements Callable<Integer> {
-
-    private final Invocation run;
-    private final SchoolOption school;
+public final class RecordCommand extends PeopleCommand {
 
     @Parameters(paramLabel = "CLASS", arity = "1")
     String named = "";
@@ -67,8 +62,7 @@ public final class RecordCommand implements Callable<Integer> {
     boolean dryRun;
 
     public RecordCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
@@ -76,8 +70,7 @@ public final class RecordCommand implements Callable<Integer> {
         if (mark.isPresent() && copy.isPresent()) {
             throw new CannotRun(Message.of(RecordCommand.class, "plan.or.as"));
         }
-        ClassRun opened = ClassRun.open(run, school.folder(), List.of(named));
-        return opened.tonight(named).flatMap(this::recorded).orElse(Exit.MATERIAL);
+        return inClass(named, tonight -> recorded(tonight).orElse(Exit.MATERIAL));
     }
 
     private Optional<Integer> recorded(Tonight tonight) {

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.drillwright.autofix.RosterRename;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.print.command.console.CannotRun;
@@ -29,10 +28,7 @@ import picocli.CommandLine.Option;
 
 /** Writes down that somebody is called otherwise now, has left, or is back. */
 @Command(name = "roster", sortOptions = false)
-public final class RosterCommand implements Callable<Integer> {
-
-    private final Invocation run;
-    private final SchoolOption school;
+public final class RosterCommand extends PeopleCommand {
 
     @Option(names = "--rename", arity = "2", paramLabel = "NAME NEW", hideParamSyntax = true)
     List<String> renamed = List.of();
@@ -47,8 +43,7 @@ public final class RosterCommand implements Callable<Integer> {
     Optional<LocalDate> date = Optional.empty();
 
     public RosterCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
@@ -59,8 +54,7 @@ public final class RosterCommand implements Callable<Integer> {
         if (renamed.size() > 2) {
             throw new CannotRun(Message.of(RosterCommand.class, "one.at.a.time"));
         }
-        ClassRun opened = ClassRun.open(run, school.folder(), List.of());
-        return opened.roster().map(roster -> told(opened, roster)).orElse(Exit.MATERIAL);
+        return withRoster(this::told);
     }
 
     private int told(ClassRun opened, Roster roster) {

@@ -5,12 +5,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.drillwright.model.Drill;
-import org.drillwright.model.SheetSize;
 import org.drillwright.plan.partner.TwoSession;
 import org.drillwright.plan.roster.Knowledge;
-import org.drillwright.plan.roster.Naming;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.plan.roster.Timing;
@@ -23,6 +20,7 @@ import org.drillwright.print.command.planning.People;
 import org.drillwright.print.command.planning.RecordAdding;
 import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.TaughtDrills;
+import org.drillwright.print.command.printing.SheetOption;
 import org.drillwright.print.sheet.HandWord;
 import org.drillwright.print.sheet.HandWords;
 import org.drillwright.print.sheet.SessionSheet;
@@ -35,18 +33,16 @@ import org.drillwright.report.plan.SessionText;
 import org.drillwright.school.ClassFiles;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Makes a sheet for two who train outside class. */
 @Command(name = "session", sortOptions = false)
-public final class SessionCommand implements Callable<Integer> {
+public final class SessionCommand extends PeopleCommand {
 
     private static final List<Event> TOLD =
             List.of(Event.AGREED, Event.KEPT, Event.CAME_LATE, Event.DID_NOT_COME, Event.CALLED_OFF);
-
-    private final Invocation run;
-    private final SchoolOption school;
 
     @Parameters(paramLabel = "NAME", arity = "2")
     List<String> named = List.of();
@@ -57,11 +53,11 @@ public final class SessionCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FILE")
     Optional<String> out = Optional.empty();
 
-    @Option(names = "--sheet", paramLabel = "SIZE")
-    Optional<SheetSize> sheet = Optional.empty();
+    @Mixin
+    SheetOption sheet = new SheetOption();
 
-    @Option(names = "--initials")
-    boolean initials;
+    @Mixin
+    InitialsOption initials = new InitialsOption();
 
     @Option(names = "--tell", paramLabel = "WORD")
     Optional<String> tell = Optional.empty();
@@ -73,8 +69,7 @@ public final class SessionCommand implements Callable<Integer> {
     Optional<LocalDate> date = Optional.empty();
 
     public SessionCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
@@ -83,8 +78,7 @@ public final class SessionCommand implements Callable<Integer> {
             throw new CannotRun(Message.of(SessionCommand.class, "minutes"));
         }
         Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
-        ClassRun opened = ClassRun.open(run, school.folder(), List.of());
-        return opened.roster().map(roster -> told(opened, roster, file)).orElse(Exit.MATERIAL);
+        return withRoster((opened, roster) -> told(opened, roster, file));
     }
 
     private int told(ClassRun opened, Roster roster, Optional<SheetFile> file) {
@@ -113,7 +107,6 @@ public final class SessionCommand implements Callable<Integer> {
                 timing);
         Map<String, Drill> drills = opened.classes().drills();
         if (file.isPresent()) {
-            boolean hidden = initials || opened.folder().habits().initials();
             var settings = opened.folder().school();
             file.get()
                     .write(
@@ -121,10 +114,10 @@ public final class SessionCommand implements Callable<Integer> {
                             HandWords.in(settings.language()).text(HandWord.FOR_TWO),
                             faces -> SessionSheet.pages(
                                     session,
-                                    hidden ? Naming.initials(roster.names()) : Naming.full(),
+                                    initials.of(opened.folder(), roster),
                                     settings,
                                     drills,
-                                    sheet.orElse(settings.sheet()),
+                                    sheet.of(settings),
                                     faces));
             run.say(session.fact());
         } else {

@@ -6,21 +6,20 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.drillwright.model.School;
-import org.drillwright.model.SheetSize;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.TextFormat;
+import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
-import org.drillwright.print.command.planning.DataFile;
 import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.TermRun;
+import org.drillwright.print.command.printing.SheetOption;
 import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.sheet.term.TermSheet;
@@ -30,17 +29,15 @@ import org.drillwright.report.plan.TermText;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Plans a term. */
 @Command(name = "term", sortOptions = false)
-public final class TermCommand implements Callable<Integer> {
+public final class TermCommand extends CommandInSchool {
 
     private static final String ENDING = ".ics";
-
-    private final Invocation run;
-    private final SchoolOption school;
 
     @Parameters(paramLabel = "TERM", arity = "1")
     String named = "";
@@ -54,11 +51,11 @@ public final class TermCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FILE")
     Optional<String> out = Optional.empty();
 
-    @Option(names = "--initials")
-    boolean initials;
+    @Mixin
+    InitialsOption initials = new InitialsOption();
 
-    @Option(names = "--sheet", paramLabel = "SIZE")
-    Optional<SheetSize> sheet = Optional.empty();
+    @Mixin
+    SheetOption sheet = new SheetOption();
 
     @Option(names = "--publish")
     boolean publish;
@@ -69,22 +66,19 @@ public final class TermCommand implements Callable<Integer> {
     @Option(names = "--date", paramLabel = "DAY")
     Optional<LocalDate> date = Optional.empty();
 
-    private Optional<DataFile> data = Optional.empty();
-
     public TermCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
     public Integer call() {
         Optional<SheetFile> file = out.filter(name -> format == TextFormat.TEXT).map(name -> new SheetFile(run, name));
-        data = out.filter(name -> format == TextFormat.JSON).map(name -> new DataFile(run, name, Kind.DATA));
+        TextOrData answer = new TextOrData(run, format == TextFormat.JSON, out, Kind.DATA);
         Optional<WholeFile> events = calendar.map(this::events);
-        ClassRun opened = ClassRun.open(run, school.folder(), List.of(named));
+        ClassRun opened = ClassRun.of(run, filled(List.of(named)));
         LocalDate today = date.orElseGet(run::today);
         return TermRun.of(opened, run.here(), named, today)
-                .map(found -> told(found, file, events))
+                .map(found -> told(found, file, events, answer))
                 .orElse(Exit.MATERIAL);
     }
 
@@ -97,17 +91,17 @@ public final class TermCommand implements Callable<Integer> {
         return file;
     }
 
-    private int told(TermRun found, Optional<SheetFile> file, Optional<WholeFile> events) {
+    private int told(TermRun found, Optional<SheetFile> file, Optional<WholeFile> events, TextOrData answer) {
         TermRun term = publish ? found.publish(run.clock().instant().truncatedTo(ChronoUnit.SECONDS)) : found;
         String mark = term.printed().map(one -> one.mark().shown()).orElse("");
         file.ifPresent(sheetFile -> print(term, mark, sheetFile));
         events.ifPresent(one -> write(term, one));
-        if (format == TextFormat.JSON) {
-            DataFile.tell(run, data, TermJson.of(term.plan(), mark, term.line().size(), run.language()));
-        } else if (file.isEmpty() && events.isEmpty()) {
-            run.out().print(TermText.of(term.plan(), term.standing(), why, run.language()));
-        } else {
+        if (format == TextFormat.TEXT && (file.isPresent() || events.isPresent())) {
             run.say(term.standing());
+        } else {
+            answer.tell(
+                    () -> TermText.of(term.plan(), term.standing(), why, run.language()),
+                    () -> TermJson.of(term.plan(), mark, term.line().size(), run.language()));
         }
         return term.plan().groups().stream().allMatch(group -> group.missing() == 0) ? Exit.DONE : Exit.MATERIAL;
     }
@@ -115,9 +109,7 @@ public final class TermCommand implements Callable<Integer> {
     private void print(TermRun term, String mark, SheetFile file) {
         SchoolFolder folder = term.opened().folder();
         School settings = folder.school();
-        List<String> people =
-                term.opened().classes().roster().orElse(Roster.EMPTY).names();
-        Naming names = initials || folder.habits().initials() ? Naming.initials(people) : Naming.full();
+        Naming names = initials.of(folder, term.opened().classes().roster().orElse(Roster.EMPTY));
         file.write(
                 folder,
                 TermText.title(term.plan()),
@@ -125,7 +117,7 @@ public final class TermCommand implements Callable<Integer> {
                         term.plan(),
                         term::title,
                         names,
-                        sheet.orElse(settings.sheet()),
+                        sheet.of(settings),
                         settings.name(),
                         mark,
                         settings.language(),

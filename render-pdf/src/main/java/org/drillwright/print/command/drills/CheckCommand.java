@@ -2,7 +2,6 @@ package org.drillwright.print.command.drills;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.drillwright.check.jury.OppositeHands;
 import org.drillwright.model.Hands;
 import org.drillwright.print.command.console.CannotRun;
@@ -10,8 +9,8 @@ import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.VersionText;
 import org.drillwright.print.command.folder.BesideDrills;
+import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.folder.Selection;
 import org.drillwright.print.command.planning.PlannedClasses;
@@ -34,10 +33,7 @@ import picocli.CommandLine.Parameters;
 
 /** Reads and judges drills. */
 @Command(name = "check", sortOptions = false)
-public final class CheckCommand implements Callable<Integer> {
-
-    private final Invocation run;
-    private final SchoolOption school;
+public final class CheckCommand extends CommandInSchool {
 
     @Parameters(paramLabel = "PATH", arity = "0..*")
     List<String> paths = new ArrayList<>();
@@ -64,8 +60,7 @@ public final class CheckCommand implements Callable<Integer> {
     boolean rules;
 
     public CheckCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
@@ -80,7 +75,7 @@ public final class CheckCommand implements Callable<Integer> {
         if (fix && format != ReportFormat.TEXT) {
             throw new CannotRun(Message.of(CheckCommand.class, "check-command.fix.for.people"));
         }
-        SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), paths));
+        SchoolFolder folder = filled(paths);
         BesideDrills beside = BesideDrills.among(paths, folder.root(), run);
         Selection selection = selection(folder, beside);
         if (fix && new FixRun(run).make(selection, write)) {

@@ -2,7 +2,6 @@ package org.drillwright.print.command.drills;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.drillwright.check.Subject;
 import org.drillwright.explain.SetWork;
@@ -11,9 +10,8 @@ import org.drillwright.explain.SetWorkText;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.TextFormat;
+import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.folder.SchoolSearch;
-import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.printing.CountedNoun;
 import org.drillwright.print.command.printing.chosen.ChosenDrills;
 import org.drillwright.print.command.printing.chosen.DrillChooser;
@@ -26,10 +24,7 @@ import picocli.CommandLine.Parameters;
 
 /** Shows what a set works. */
 @Command(name = "coverage", sortOptions = false)
-public final class CoverageCommand implements Callable<Integer> {
-
-    private final Invocation run;
-    private final SchoolOption school;
+public final class CoverageCommand extends CommandInSchool {
 
     @Parameters(paramLabel = "SET", arity = "0..1")
     Optional<String> set = Optional.empty();
@@ -42,17 +37,16 @@ public final class CoverageCommand implements Callable<Integer> {
     boolean json;
 
     public CoverageCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
     public Integer call() {
-        SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
-        if (Schools.isRefused(
-                folder, run.out(), run, Message.of(CoverageCommand.class, "coverage-command.nothing.was.analysed"))) {
-            return Exit.MATERIAL;
-        }
+        return ifSound(
+                filled(), Message.of(CoverageCommand.class, "coverage-command.nothing.was.analysed"), this::tell);
+    }
+
+    private int tell(SchoolFolder folder) {
         DrillChooser picking = new DrillChooser(folder);
         ChosenDrills picks = set.map(name -> picking.sets(List.of(name))).orElseGet(picking::whole);
         List<Subject> drills = picks.drills().stream()

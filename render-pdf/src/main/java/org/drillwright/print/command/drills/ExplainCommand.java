@@ -1,16 +1,14 @@
 package org.drillwright.print.command.drills;
 
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.drillwright.check.Subject;
 import org.drillwright.explain.Explanation;
 import org.drillwright.explain.ExplanationJson;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.TextFormat;
+import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.folder.SchoolSearch;
-import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.folder.Selection;
 import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
@@ -20,10 +18,7 @@ import picocli.CommandLine.Parameters;
 
 /** Tells a drill count by count as it was played. */
 @Command(name = "explain", sortOptions = false)
-public final class ExplainCommand implements Callable<Integer> {
-
-    private final Invocation run;
-    private final SchoolOption school;
+public final class ExplainCommand extends CommandInSchool {
 
     @Parameters(paramLabel = "DRILL", arity = "1")
     String drill = "";
@@ -36,13 +31,12 @@ public final class ExplainCommand implements Callable<Integer> {
     boolean json;
 
     public ExplainCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
     public Integer call() {
-        SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of(drill)));
+        SchoolFolder folder = filled(List.of(drill));
         boolean whole = true;
         for (SchoolFolder.Entry entry :
                 Selection.of(folder, run, List.of(drill)).entries()) {

@@ -4,13 +4,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.drillwright.model.DrillSet;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.folder.SchoolSearch;
-import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.write.DrillPlace;
 import org.drillwright.print.command.write.Skeleton;
 import org.drillwright.print.command.write.WholeFile;
@@ -22,10 +20,7 @@ import picocli.CommandLine.Parameters;
 
 /** Begins a new drill. */
 @Command(name = "new", sortOptions = false)
-public final class NewCommand implements Callable<Integer> {
-
-    private final Invocation run;
-    private final SchoolOption school;
+public final class NewCommand extends CommandInSchool {
 
     @Parameters(paramLabel = "TITLE", arity = "1..*")
     List<String> title = new ArrayList<>();
@@ -40,17 +35,15 @@ public final class NewCommand implements Callable<Integer> {
     Optional<String> set = Optional.empty();
 
     public NewCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
     public Integer call() {
-        SchoolFolder folder = Schools.open(run, new SchoolSearch(run).find(school.folder(), List.of()));
-        if (Schools.isRefused(
-                folder, run.out(), run, Message.of(NewCommand.class, "new-command.no.drill.was.written"))) {
-            return Exit.MATERIAL;
-        }
+        return ifSound(opened(), Message.of(NewCommand.class, "new-command.no.drill.was.written"), this::write);
+    }
+
+    private int write(SchoolFolder folder) {
         Sets sets = new Sets(run, folder);
         Optional<DrillSet> wanted = set.map(sets::listed);
         Skeleton skeleton = Skeleton.of(folder.school(), String.join(" ", title), level, solo);

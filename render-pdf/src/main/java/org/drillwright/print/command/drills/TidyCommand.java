@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.drillwright.formatter.Formatter;
 import org.drillwright.formatter.Formatter.LeftAlone;
 import org.drillwright.formatter.Formatter.Outcome;
@@ -13,9 +12,8 @@ import org.drillwright.formatter.Formatter.Tidied;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.folder.SchoolSearch;
-import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.folder.Selection;
 import org.drillwright.print.command.printing.CountedNoun;
 import org.drillwright.print.command.write.WholeFile;
@@ -23,7 +21,6 @@ import org.drillwright.read.DrillReader;
 import org.drillwright.report.Difference;
 import org.drillwright.report.DisplayWidth;
 import org.drillwright.school.DrillFiles;
-import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.SchoolFolder.Entry;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
@@ -32,10 +29,7 @@ import picocli.CommandLine.Parameters;
 
 /** Lays out drill files in one way. */
 @Command(name = "tidy", sortOptions = false)
-public final class TidyCommand implements Callable<Integer> {
-
-    private final Invocation run;
-    private final SchoolOption school;
+public final class TidyCommand extends CommandInSchool {
 
     @Parameters(paramLabel = "PATH", arity = "0..*")
     List<String> paths = new ArrayList<>();
@@ -47,8 +41,7 @@ public final class TidyCommand implements Callable<Integer> {
     boolean check;
 
     public TidyCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
@@ -56,12 +49,11 @@ public final class TidyCommand implements Callable<Integer> {
         if (write && check) {
             throw new CannotRun(Message.of(TidyCommand.class, "tidy-command.use.write.or.check"));
         }
-        SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), paths));
-        if (Schools.isRefused(
-                folder, run.out(), run, Message.of(TidyCommand.class, "tidy-command.nothing.was.tidied"))) {
-            return Exit.MATERIAL;
-        }
-        return tidy(Selection.of(folder, run, paths).entries(), new Formatter(new DrillReader(folder.school())));
+        return ifSound(
+                filled(paths),
+                Message.of(TidyCommand.class, "tidy-command.nothing.was.tidied"),
+                folder -> tidy(
+                        Selection.of(folder, run, paths).entries(), new Formatter(new DrillReader(folder.school()))));
     }
 
     private int tidy(List<Entry> entries, Formatter tidy) {

@@ -2,12 +2,12 @@ package org.drillwright.print.command.editor;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.drillwright.print.command.console.BytePipe;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.editor.protocol.Session;
+import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.SpokenLanguage;
 import picocli.CommandLine.Command;
@@ -15,10 +15,8 @@ import picocli.CommandLine.Option;
 
 /** Talks with a text editor until this one ends it. */
 @Command(name = "language-server", sortOptions = false)
-public final class LanguageServerCommand implements Callable<Integer> {
+public final class LanguageServerCommand extends CommandInSchool {
 
-    private final Invocation run;
-    private final SchoolOption school;
     private final Supplier<BytePipe> pipe;
 
     @Option(names = "--stdio")
@@ -26,8 +24,7 @@ public final class LanguageServerCommand implements Callable<Integer> {
 
     /** @param pipe to the editor, opened when it is needed */
     public LanguageServerCommand(Invocation run, SchoolOption school, Supplier<BytePipe> pipe) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
         this.pipe = pipe;
     }
 

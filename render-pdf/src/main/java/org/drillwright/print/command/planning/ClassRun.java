@@ -16,7 +16,6 @@ import org.drillwright.plan.roster.Roster;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Locations;
-import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.read.Reading;
 import org.drillwright.report.TextReport;
@@ -45,11 +44,6 @@ public final class ClassRun {
         this.run = run;
         this.folder = folder;
         this.classes = PlannedClasses.open(folder);
-    }
-
-    /** @param near a path from which the school is searched, if it is one */
-    public static ClassRun open(Invocation run, Optional<String> school, List<String> near) {
-        return new ClassRun(run, Schools.openFilled(run, new SchoolSearch(run).find(school, near)));
     }
 
     /** For a school that is open already. */

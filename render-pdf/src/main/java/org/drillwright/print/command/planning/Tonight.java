@@ -7,7 +7,6 @@ import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.kept.KeptPlans;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.roster.Movement;
-import org.drillwright.plan.roster.Naming;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.school.ClassFolder;
 import org.drillwright.school.SchoolFolder;
@@ -37,11 +36,6 @@ public record Tonight(
     public Optional<String> card(String drill) {
         return Optional.ofNullable(classes.drills().get(drill))
                 .map(one -> PrintMark.of(one, folder.school()).shown());
-    }
-
-    /** What people are called on a printed sheet. */
-    public Naming naming(boolean initials) {
-        return initials || folder.habits().initials() ? Naming.initials(roster.names()) : Naming.full();
     }
 
     /** Whether somebody is without a permitted partner for more than the number being odd. */

@@ -5,12 +5,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.drillwright.model.Language;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.write.SchoolSkeleton;
@@ -23,10 +23,7 @@ import picocli.CommandLine.Parameters;
 
 /** Begins a school. */
 @Command(name = "begin", sortOptions = false)
-public final class BeginCommand implements Callable<Integer> {
-
-    private final Invocation run;
-    private final SchoolOption school;
+public final class BeginCommand extends CommandInSchool {
 
     @Parameters(paramLabel = "SCHOOL", arity = "1..*")
     List<String> name = new ArrayList<>();
@@ -38,8 +35,7 @@ public final class BeginCommand implements Callable<Integer> {
     Language language = Language.ENGLISH;
 
     public BeginCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override

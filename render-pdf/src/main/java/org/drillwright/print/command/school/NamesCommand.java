@@ -3,12 +3,11 @@ package org.drillwright.print.command.school;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.school.SchoolNames;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
@@ -16,10 +15,7 @@ import picocli.CommandLine.Parameters;
 
 /** Tells a shell the names that lie in a school, one a line, so that it can complete them. */
 @Command(name = "names", hidden = true)
-public final class NamesCommand implements Callable<Integer> {
-
-    private final Invocation run;
-    private final SchoolOption school;
+public final class NamesCommand extends CommandInSchool {
 
     /** What has names. */
     public enum Kind {
@@ -39,15 +35,13 @@ public final class NamesCommand implements Callable<Integer> {
     Kind kind = Kind.DRILLS;
 
     public NamesCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
     public Integer call() {
         try {
-            names(SchoolNames.of(new SchoolSearch(run).find(school.folder(), List.of())))
-                    .forEach(run.data()::println);
+            names(SchoolNames.of(root(List.of()))).forEach(run.data()::println);
             return Exit.DONE;
         } catch (IOException problem) {
             throw new CannotRun(Message.of(NamesCommand.class, "names-command.the.folder.cannot.be"), problem);

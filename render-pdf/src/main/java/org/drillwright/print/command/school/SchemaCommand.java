@@ -2,16 +2,14 @@ package org.drillwright.print.command.school;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.planning.PlannedClasses;
 import org.drillwright.print.command.write.WholeFile;
@@ -25,12 +23,9 @@ import picocli.CommandLine.Parameters;
 
 /** Shows what a file may hold, for editors. */
 @Command(name = "schema", sortOptions = false)
-public final class SchemaCommand implements Callable<Integer> {
+public final class SchemaCommand extends CommandInSchool {
 
     private static final String ENDING = ".json";
-
-    private final Invocation run;
-    private final SchoolOption school;
 
     /** The files that have a schema. */
     public enum Kind {
@@ -52,14 +47,13 @@ public final class SchemaCommand implements Callable<Integer> {
     Optional<String> out = Optional.empty();
 
     public SchemaCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
     public Integer call() {
         Optional<Path> file = out.map(this::place);
-        SchoolFolder folder = Schools.open(run, new SchoolSearch(run).find(school.folder(), List.of()));
+        SchoolFolder folder = opened();
         if (kind == Kind.DRILL
                 && Schools.isRefused(
                         folder, run.err(), run, Message.of(SchemaCommand.class, "schema-command.no.schema.was.made"))) {

@@ -1,11 +1,9 @@
 package org.drillwright.print.command.school;
 
-import java.util.List;
-import java.util.concurrent.Callable;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
@@ -14,19 +12,15 @@ import picocli.CommandLine.Command;
 
 /** Shows the settings in force. */
 @Command(name = "school", sortOptions = false)
-public final class SchoolCommand implements Callable<Integer> {
-
-    private final Invocation run;
-    private final SchoolOption school;
+public final class SchoolCommand extends CommandInSchool {
 
     public SchoolCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
     public Integer call() {
-        SchoolFolder folder = Schools.open(run, new SchoolSearch(run).find(school.folder(), List.of()));
+        SchoolFolder folder = opened();
         if (Schools.isUnjudged(folder)) {
             run.out().print(TextReport.of(folder.folderFindings(), run.paint(), run.language()));
             run.say(Message.of(SchoolCommand.class, "school-command.no.settings.are.in"));

@@ -2,12 +2,11 @@ package org.drillwright.print.command.school;
 
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import org.drillwright.model.School;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Settings;
 import org.drillwright.reading.TurnReader;
 import org.drillwright.source.Span;
@@ -18,10 +17,7 @@ import picocli.CommandLine.Parameters;
 
 /** Tells how words are read. */
 @Command(name = "words", sortOptions = false)
-public final class WordsCommand implements Callable<Integer> {
-
-    private final Invocation run;
-    private final SchoolOption school;
+public final class WordsCommand extends CommandInSchool {
 
     @Parameters(paramLabel = "WORDS", arity = "0..*")
     List<String> term = List.of();
@@ -30,16 +26,13 @@ public final class WordsCommand implements Callable<Integer> {
     boolean all;
 
     public WordsCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
     public Integer call() {
         TurnReader reader = TurnReader.standard()
-                .with(Settings.of(new SchoolSearch(run).find(school.folder(), List.of()))
-                        .map(School::words)
-                        .orElse(Map.of()));
+                .with(Settings.of(root(List.of())).map(School::words).orElse(Map.of()));
         if (term.isEmpty()) {
             run.out()
                     .print(all ? WordsAnswer.ofAll(reader, run.language()) : WordsAnswer.wayIn(reader, run.language()));

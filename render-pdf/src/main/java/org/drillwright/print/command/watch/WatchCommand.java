@@ -4,13 +4,12 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.folder.Selection;
 import org.drillwright.wording.Message;
@@ -20,12 +19,9 @@ import picocli.CommandLine.Parameters;
 
 /** Shows drills on a local page that follows each save. */
 @Command(name = "watch", sortOptions = false)
-public final class WatchCommand implements Callable<Integer> {
+public final class WatchCommand extends CommandInSchool {
 
     private static final int PORTS = 65_535;
-
-    private final Invocation run;
-    private final SchoolOption school;
 
     @Parameters(paramLabel = "DRILL", arity = "0..1")
     Optional<String> drill = Optional.empty();
@@ -37,8 +33,7 @@ public final class WatchCommand implements Callable<Integer> {
     boolean noBrowser;
 
     public WatchCommand(Invocation run, SchoolOption school) {
-        this.run = run;
-        this.school = school;
+        super(run, school);
     }
 
     @Override
@@ -47,7 +42,7 @@ public final class WatchCommand implements Callable<Integer> {
             throw new CannotRun(Message.of(WatchCommand.class, "watch-command.a.port.is.a", PORTS, port));
         }
         List<String> named = drill.map(List::of).orElse(List.of());
-        Path root = new SchoolSearch(run).find(school.folder(), named);
+        Path root = root(named);
         Optional<String> first = named.isEmpty() ? Optional.empty() : Optional.of(first(root, named));
         try (WatchSession watching = WatchSession.start(root, port, run.language())) {
             String address = first.map(watching::address).orElseGet(watching::address);

@@ -1,0 +1,22 @@
+package org.drillwright.print.command.printing;
+
+import java.util.Optional;
+import org.drillwright.model.School;
+import org.drillwright.model.SheetSize;
+import picocli.CommandLine.Option;
+
+/** The paper in the printer. */
+public final class SheetOption {
+
+    @Option(names = "--sheet", paramLabel = "SIZE")
+    Optional<SheetSize> size = Optional.empty();
+
+    public boolean isGiven() {
+        return size.isPresent();
+    }
+
+    /** The sheet that was asked for, or else the school's. */
+    public SheetSize of(School settings) {
+        return size.orElse(settings.sheet());
+    }
+}

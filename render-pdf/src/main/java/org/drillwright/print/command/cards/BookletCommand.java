@@ -1,17 +1,15 @@
 package org.drillwright.print.command.cards;
 
-import java.nio.file.Path;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.CommandInSchool;
-import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.packet.Binding;
 import org.drillwright.print.command.packet.BookletRun;
 import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.print.command.printing.SheetOption;
 import org.drillwright.print.command.write.Kind;
-import org.drillwright.print.command.write.WholeFile;
+import org.drillwright.print.command.write.NamedFile;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -42,14 +40,13 @@ public final class BookletCommand extends CommandInSchool {
 
     @Override
     public Integer call() {
-        Path target = Locations.file(run.here(), out);
-        new WholeFile(target).mustBeFree(Kind.PDF);
-        return ifSound(filled(), CardsCommand.NOTHING_PRINTED, folder -> print(folder, target));
+        NamedFile file = new NamedFile(run, out, Kind.PDF);
+        return ifSound(filled(), CardsCommand.NOTHING_PRINTED, folder -> print(folder, file));
     }
 
-    private int print(SchoolFolder folder, Path target) {
+    private int print(SchoolFolder folder, NamedFile file) {
         InLanguage printed = language.open(run, folder);
-        return new BookletRun(run, folder, printed, pages, sheet.of(folder.school()), draft).print(target, out)
+        return new BookletRun(run, folder, printed, pages, sheet.of(folder.school()), draft).print(file)
                 ? Exit.DONE
                 : Exit.MATERIAL;
     }

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.drillwright.model.CardSize;
 import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.CannotRun;
@@ -18,7 +17,6 @@ import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.Selection;
 import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.printing.CardRun;
-import org.drillwright.print.command.printing.DuplexEdge;
 import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.print.command.printing.OutputTarget;
 import org.drillwright.print.command.printing.PaperChoice;
@@ -30,9 +28,6 @@ import org.drillwright.print.command.printing.chosen.DrillChooser;
 import org.drillwright.print.command.record.Reprint;
 import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.command.write.WholeFile;
-import org.drillwright.print.impose.Laminate;
-import org.drillwright.print.impose.Shift;
-import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.PngPictures;
@@ -59,11 +54,8 @@ public final class CardsCommand extends CommandInSchool {
     @Option(names = "--class", paramLabel = "CLASS")
     Optional<String> lesson = Optional.empty();
 
-    @Option(names = "--card", paramLabel = "SIZE")
-    Optional<CardSize> card = Optional.empty();
-
-    @Option(names = "--large-print")
-    boolean largePrint;
+    @Mixin
+    CardOption card = new CardOption();
 
     @Option(names = "--sheet", paramLabel = "SIZE")
     Optional<PaperChoice> sheet = Optional.empty();
@@ -71,14 +63,8 @@ public final class CardsCommand extends CommandInSchool {
     @Option(names = "--back", paramLabel = "BACK", defaultValue = "none")
     Back back = Back.NONE;
 
-    @Option(names = "--duplex", paramLabel = "EDGE", defaultValue = "long")
-    DuplexEdge duplex = DuplexEdge.LONG;
-
-    @Option(names = "--shift", paramLabel = "X,Y")
-    Optional<Shift> shift = Optional.empty();
-
-    @Option(names = "--laminate", paramLabel = "HOW", defaultValue = "none")
-    Laminate laminate = Laminate.NONE;
+    @Mixin
+    PaperOptions paper = new PaperOptions();
 
     @Option(names = "--out", paramLabel = "FILE")
     Optional<String> out = Optional.empty();
@@ -136,7 +122,8 @@ public final class CardsCommand extends CommandInSchool {
             return printTestSheet(settings, faces, target);
         }
         InLanguage printed = language.open(run, folder);
-        CardRun cards = new CardRun(run, printed.school(), choices(settings), faces);
+        PrintOptions choices = paper.of(card.format(settings), sheet(settings), back, draft);
+        CardRun cards = new CardRun(run, printed.school(), choices, faces);
         return print(folder, printed, cards, target) ? Exit.DONE : Exit.MATERIAL;
     }
 
@@ -154,16 +141,11 @@ public final class CardsCommand extends CommandInSchool {
             return whole;
         }
         LocalDate day = date.orElseGet(run::today);
-        return new Reprint(
-                        run,
-                        folder,
-                        printed.school(),
-                        card.orElse(folder.school().card()))
-                .run(picked.get(), day, picks -> {
-                    boolean whole = cards.print(picks, target);
-                    printed.tell(picks);
-                    return whole;
-                });
+        return new Reprint(run, folder, printed.school(), card.size(folder.school())).run(picked.get(), day, picks -> {
+            boolean whole = cards.print(picks, target);
+            printed.tell(picks);
+            return whole;
+        });
     }
 
     /** A set that is a list doesn't grow by itself. */
@@ -192,32 +174,14 @@ public final class CardsCommand extends CommandInSchool {
         SheetSize size = sheet.orElse(PaperChoice.of(settings.sheet()))
                 .sheet()
                 .orElseThrow(() -> new CannotRun(Message.of(CardsCommand.class, "cards-command.a.test.sheet.needs")));
-        new WholeFile(target.path())
-                .write(TestSheet.of(settings, size, duplex.duplex(), shift.orElse(Shift.NONE), faces));
+        new WholeFile(target.path()).write(TestSheet.of(settings, size, paper.duplex(), paper.shift(), faces));
         run.say(Message.of(CardsCommand.class, "cards-command.print.it.on.both", target.shown()));
         return Exit.DONE;
     }
 
-    private PrintOptions choices(School settings) {
-        return new PrintOptions(
-                format(settings),
-                paper(settings),
-                back,
-                Optional.of(duplex.duplex()),
-                laminate,
-                shift.orElse(Shift.NONE),
-                draft);
-    }
-
-    private Format format(School settings) {
-        Format usual = Format.of(card.orElse(settings.card()));
-        return largePrint ? usual.inLargePrint() : usual;
-    }
-
     /** A sheet for the wall is its own page. */
-    private PaperChoice paper(School settings) {
-        CardSize size = card.orElse(settings.card());
-        return sheet.orElse(size.isForTheWall() ? PaperChoice.CARD : PaperChoice.of(settings.sheet()));
+    private PaperChoice sheet(School settings) {
+        return sheet.orElse(card.size(settings).isForTheWall() ? PaperChoice.CARD : PaperChoice.of(settings.sheet()));
     }
 
     /** Nothing if the class cannot be planned; why is shown. */

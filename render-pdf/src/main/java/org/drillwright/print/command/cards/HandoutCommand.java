@@ -1,30 +1,23 @@
 package org.drillwright.print.command.cards;
 
-import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.drillwright.model.CardSize;
 import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.CommandInSchool;
-import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.packet.PacketRun;
 import org.drillwright.print.command.packet.PhoneRun;
-import org.drillwright.print.command.printing.DuplexEdge;
 import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.print.command.printing.PaperChoice;
 import org.drillwright.print.command.printing.PrintOptions;
 import org.drillwright.print.command.printing.SheetOption;
 import org.drillwright.print.command.write.Kind;
-import org.drillwright.print.command.write.WholeFile;
-import org.drillwright.print.impose.Laminate;
-import org.drillwright.print.impose.Shift;
-import org.drillwright.print.layout.fit.Format;
+import org.drillwright.print.command.write.NamedFile;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.wording.Message;
@@ -45,11 +38,8 @@ public final class HandoutCommand extends CommandInSchool {
     @Parameters(paramLabel = "SET", arity = "1")
     String set = "";
 
-    @Option(names = "--card", paramLabel = "SIZE")
-    Optional<CardSize> card = Optional.empty();
-
-    @Option(names = "--large-print")
-    boolean largePrint;
+    @Mixin
+    CardOption card = new CardOption();
 
     @Mixin
     SheetOption sheet = new SheetOption();
@@ -57,14 +47,8 @@ public final class HandoutCommand extends CommandInSchool {
     @Option(names = "--back", paramLabel = "BACK", defaultValue = "pictures")
     Back back = Back.PICTURES;
 
-    @Option(names = "--duplex", paramLabel = "EDGE", defaultValue = "long")
-    DuplexEdge duplex = DuplexEdge.LONG;
-
-    @Option(names = "--shift", paramLabel = "X,Y")
-    Optional<Shift> shift = Optional.empty();
-
-    @Option(names = "--laminate", paramLabel = "HOW", defaultValue = "none")
-    Laminate laminate = Laminate.NONE;
+    @Mixin
+    PaperOptions paper = new PaperOptions();
 
     @Option(names = "--out", paramLabel = "FILE")
     Optional<String> out = Optional.empty();
@@ -82,27 +66,19 @@ public final class HandoutCommand extends CommandInSchool {
         super(run, school);
     }
 
-    private Format format(School settings) {
-        Format usual = Format.of(card.orElse(settings.card()));
-        return largePrint ? usual.inLargePrint() : usual;
-    }
-
     @Override
     public Integer call() {
         if (html) {
             mustBeForAPhone();
         }
         String shown = out.orElse(html ? "handout.html" : "handout.pdf");
-        Path target = Locations.file(run.here(), shown);
-        new WholeFile(target).mustBeFree(html ? Kind.PAGE : Kind.PDF);
-        return ifSound(filled(), CardsCommand.NOTHING_PRINTED, folder -> printed(folder, target, shown));
+        NamedFile file = new NamedFile(run, shown, html ? Kind.PAGE : Kind.PDF);
+        return ifSound(filled(), CardsCommand.NOTHING_PRINTED, folder -> printed(folder, file));
     }
 
-    private int printed(SchoolFolder folder, Path target, String shown) {
+    private int printed(SchoolFolder folder, NamedFile file) {
         InLanguage printed = language.open(run, folder);
-        boolean all = html
-                ? new PhoneRun(run, folder, printed, draft).write(set, target, shown)
-                : print(folder, printed, target, shown);
+        boolean all = html ? new PhoneRun(run, folder, printed, draft).write(set, file) : print(folder, printed, file);
         return all ? Exit.DONE : Exit.MATERIAL;
     }
 
@@ -119,16 +95,10 @@ public final class HandoutCommand extends CommandInSchool {
         });
     }
 
-    private boolean print(SchoolFolder folder, InLanguage printed, Path target, String shown) {
-        SheetSize paper = sheet.of(folder.school());
-        PrintOptions choices = new PrintOptions(
-                format(folder.school()),
-                PaperChoice.of(paper),
-                back,
-                Optional.of(duplex.duplex()),
-                laminate,
-                shift.orElse(Shift.NONE),
-                draft);
-        return new PacketRun(run, folder, printed, choices, paper).handout(set, target, shown);
+    private boolean print(SchoolFolder folder, InLanguage printed, NamedFile file) {
+        School settings = folder.school();
+        SheetSize size = sheet.of(settings);
+        PrintOptions choices = paper.of(card.format(settings), PaperChoice.of(size), back, draft);
+        return new PacketRun(run, folder, printed, choices, size).handout(set, file);
     }
 }

@@ -1,6 +1,5 @@
 package org.drillwright.print.command.classes;
 
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -14,14 +13,13 @@ import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.TextFormat;
 import org.drillwright.print.command.folder.CommandInSchool;
-import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.TermRun;
 import org.drillwright.print.command.printing.SheetOption;
 import org.drillwright.print.command.write.Kind;
-import org.drillwright.print.command.write.WholeFile;
+import org.drillwright.print.command.write.NamedFile;
 import org.drillwright.print.sheet.term.TermSheet;
 import org.drillwright.report.calendar.TermCalendar;
 import org.drillwright.report.plan.TermJson;
@@ -74,7 +72,7 @@ public final class TermCommand extends CommandInSchool {
     public Integer call() {
         Optional<SheetFile> file = out.filter(name -> format == TextFormat.TEXT).map(name -> new SheetFile(run, name));
         TextOrData answer = new TextOrData(run, format == TextFormat.JSON, out, Kind.DATA);
-        Optional<WholeFile> events = calendar.map(this::events);
+        Optional<NamedFile> events = calendar.map(this::events);
         ClassRun opened = ClassRun.of(run, filled(List.of(named)));
         LocalDate today = date.orElseGet(run::today);
         return TermRun.of(opened, run.here(), named, today)
@@ -82,16 +80,14 @@ public final class TermCommand extends CommandInSchool {
                 .orElse(Exit.MATERIAL);
     }
 
-    private WholeFile events(String name) {
+    private NamedFile events(String name) {
         if (!name.toLowerCase(Locale.ROOT).endsWith(ENDING)) {
             throw new CannotRun(Message.of(TermCommand.class, "ending", name, ENDING));
         }
-        WholeFile file = new WholeFile(Locations.file(run.here(), name));
-        file.mustBeFree(Kind.CALENDAR);
-        return file;
+        return new NamedFile(run, name, Kind.CALENDAR);
     }
 
-    private int told(TermRun found, Optional<SheetFile> file, Optional<WholeFile> events, TextOrData answer) {
+    private int told(TermRun found, Optional<SheetFile> file, Optional<NamedFile> events, TextOrData answer) {
         TermRun term = publish ? found.publish(run.clock().instant().truncatedTo(ChronoUnit.SECONDS)) : found;
         String mark = term.printed().map(one -> one.mark().shown()).orElse("");
         file.ifPresent(sheetFile -> print(term, mark, sheetFile));
@@ -125,15 +121,15 @@ public final class TermCommand extends CommandInSchool {
     }
 
     /** Only what was published: a calendar is told of each change once, and of nothing that was only looked at. */
-    private void write(TermRun term, WholeFile file) {
+    private void write(TermRun term, NamedFile file) {
         if (term.line().isEmpty()) {
             throw new CannotRun(
                     Message.of(TermCommand.class, "unpublished", term.plan().named()));
         }
         String text =
                 TermCalendar.of(term.line(), term.opened().folder().school().name(), term::title, run.language());
-        file.write(text.getBytes(StandardCharsets.UTF_8));
+        file.write(text);
         String mark = term.line().get(term.line().size() - 1).mark().shown();
-        run.say(Message.of(TermCommand.class, "calendar", calendar.orElse(""), mark));
+        run.say(Message.of(TermCommand.class, "calendar", file.shown(), mark));
     }
 }

@@ -3,8 +3,8 @@ package org.drillwright.print.command.classes;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.drillwright.print.command.console.Invocation;
-import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.write.Kind;
+import org.drillwright.print.command.write.NamedFile;
 import org.drillwright.print.command.write.WholeFile;
 
 /** An answer as text for people, or as data for programs, which may go into a file. */
@@ -12,8 +12,7 @@ final class TextOrData {
 
     private final Invocation run;
     private final boolean data;
-    private final Optional<String> shown;
-    private final Optional<WholeFile> file;
+    private final Optional<NamedFile> file;
 
     /**
      * Refuses a place that can't be written before anything is planned.
@@ -24,9 +23,7 @@ final class TextOrData {
     TextOrData(Invocation run, boolean data, Optional<String> out, Kind kind) {
         this.run = run;
         this.data = data;
-        this.shown = out.filter(name -> data);
-        this.file = shown.map(name -> new WholeFile(Locations.file(run.here(), name)));
-        file.ifPresent(place -> place.mustBeFree(kind));
+        this.file = out.filter(name -> data).map(name -> new NamedFile(run, name, kind));
     }
 
     /** Says it as it was asked for. */
@@ -37,7 +34,7 @@ final class TextOrData {
             run.data().print(forPrograms.get());
         } else {
             file.get().write(forPrograms.get());
-            run.say(WholeFile.written(shown.orElseThrow()));
+            run.say(WholeFile.written(file.get().shown()));
         }
     }
 }

@@ -5,11 +5,14 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntSupplier;
 import java.util.function.Supplier;
 import org.drillwright.report.Paint;
+import org.drillwright.report.TextReport;
+import org.drillwright.source.Finding;
 import org.drillwright.wording.Message;
 
 /**
@@ -85,6 +88,16 @@ public record Invocation(
     /** Says why something could not be had. */
     public void sayWhyNot(Message message) {
         err.println(said(message));
+    }
+
+    /** Shows what was found, where what was asked for goes. */
+    public void show(List<Finding> findings) {
+        out.print(TextReport.of(findings, paint(), language()));
+    }
+
+    /** Shows what was found where it doesn't mix with what was asked for. */
+    public void showWhyNot(List<Finding> findings) {
+        err.print(TextReport.of(findings, paint(), language()));
     }
 
     /** The day on which a command is run. */

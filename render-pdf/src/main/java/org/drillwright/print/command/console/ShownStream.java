@@ -1,7 +1,6 @@
 package org.drillwright.print.command.console;
 
 import java.io.OutputStream;
-import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -11,7 +10,7 @@ import org.drillwright.source.DirectionMarks;
  * What people see. No control character gets through that a file, a name or an argument may have brought along: a
  * terminal would obey it. Only line ends, tabs and, where colours are wished, the colours themselves pass.
  */
-final class ShownStream extends PrintStream {
+final class ShownStream extends WordStream {
 
     private static final String STAND_IN = "\uFFFD";
 
@@ -29,7 +28,7 @@ final class ShownStream extends PrintStream {
      * @param margin at which long lines are broken, if any
      */
     ShownStream(OutputStream out, Charset charset, boolean colour, boolean people, Optional<Margin> margin) {
-        super(out, false, charset);
+        super(out, charset);
         this.obeyed = Pattern.compile(colour ? "(?!" + COLOUR + ")" + CONTROL : CONTROL);
         this.people = people;
         this.margin = margin;
@@ -53,35 +52,5 @@ final class ShownStream extends PrintStream {
     @Override
     public void print(String text) {
         super.print(shown(String.valueOf(text)));
-    }
-
-    @Override
-    public void println() {
-        print("\n");
-    }
-
-    @Override
-    public void println(String text) {
-        print(text + "\n");
-    }
-
-    @Override
-    public void println(Object thing) {
-        println(String.valueOf(thing));
-    }
-
-    @Override
-    public void print(Object thing) {
-        print(String.valueOf(thing));
-    }
-
-    @Override
-    public void print(char unit) {
-        print(String.valueOf(unit));
-    }
-
-    @Override
-    public void print(char[] text) {
-        print(String.valueOf(text));
     }
 }

@@ -21,7 +21,6 @@ import org.drillwright.report.Judged;
 import org.drillwright.report.LineReport;
 import org.drillwright.report.RunSummary;
 import org.drillwright.report.SarifReport;
-import org.drillwright.report.TextReport;
 import org.drillwright.school.JudgedCounts;
 import org.drillwright.school.RuleHelps;
 import org.drillwright.school.SchoolFolder;
@@ -96,12 +95,12 @@ public final class CheckCommand extends CommandInSchool {
     /** Settings that cannot be read concern every drill; what else is wrong with the folder concerns the whole. */
     private List<Finding> findings(SchoolFolder folder, Selection selection, BesideDrills beside) {
         List<Finding> findings = new ArrayList<>();
-        if (selection.whole() || Schools.isUnjudged(folder)) {
+        if (selection.whole() || folder.isUnjudged()) {
             findings.addAll(folder.folderFindings());
         }
-        if (selection.whole() && !Schools.isUnjudged(folder)) {
+        if (selection.whole() && !folder.isUnjudged()) {
             findings.addAll(PlannedClasses.findings(folder));
-        } else if (!beside.files().isEmpty() && !Schools.isUnjudged(folder)) {
+        } else if (!beside.files().isEmpty() && !folder.isUnjudged()) {
             findings.addAll(PlannedClasses.findings(folder, beside::holds));
         }
         for (SchoolFolder.Entry entry : selection.entries()) {
@@ -118,7 +117,7 @@ public final class CheckCommand extends CommandInSchool {
         Judged judged = JudgedCounts.of(selection.entries());
         switch (format) {
             case TEXT -> {
-                run.out().print(TextReport.of(findings, run.paint(), run.language()));
+                run.show(findings);
                 if (suggest) {
                     run.out().print(Proposals.text(selection, run.language()));
                 }

@@ -10,7 +10,6 @@ import org.drillwright.print.command.console.TextFormat;
 import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.Selection;
-import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -43,7 +42,7 @@ public final class ExplainCommand extends CommandInSchool {
             whole &= entry.subject().isPresent();
             entry.subject().ifPresent(this::tell);
             if (entry.subject().isEmpty()) {
-                run.out().print(TextReport.of(entry.findings(), run.paint(), run.language()));
+                run.show(entry.findings());
             }
         }
         return whole ? Exit.DONE : Exit.MATERIAL;

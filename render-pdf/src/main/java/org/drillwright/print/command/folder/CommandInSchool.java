@@ -51,6 +51,11 @@ public abstract class CommandInSchool implements Callable<Integer> {
      * @param work tells the exit code
      */
     protected final int ifSound(SchoolFolder folder, Message undone, ToIntFunction<SchoolFolder> work) {
-        return Schools.isRefused(folder, run.out(), run, undone) ? Exit.MATERIAL : work.applyAsInt(folder);
+        if (folder.isUnjudged()) {
+            run.show(folder.folderFindings());
+            run.say(Schools.correctFirst(undone));
+            return Exit.MATERIAL;
+        }
+        return work.applyAsInt(folder);
     }
 }

@@ -1,12 +1,10 @@
 package org.drillwright.print.command.folder;
 
 import java.io.IOException;
-import java.io.PrintStream;
 import java.nio.file.Path;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.ProgressLine;
-import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.wording.Message;
 
@@ -43,21 +41,11 @@ public final class Schools {
     }
 
     /**
-     * Whether the settings have errors, so that nothing could be judged; if so they are shown.
+     * What is said where the settings have errors, so that nothing could be judged.
      *
      * @param undone what was left undone, such as {@code Nothing was printed}
      */
-    public static boolean isRefused(SchoolFolder school, PrintStream to, Invocation run, Message undone) {
-        boolean unjudged = isUnjudged(school);
-        if (unjudged) {
-            to.print(TextReport.of(school.folderFindings(), run.paint(), run.language()));
-            to.println(run.said(Message.of(Schools.class, "schools.correct.the.settings.of", undone)));
-        }
-        return unjudged;
-    }
-
-    /** Whether the settings have errors, so that nothing could be judged. */
-    public static boolean isUnjudged(SchoolFolder school) {
-        return school.isUnjudged();
+    public static Message correctFirst(Message undone) {
+        return Message.of(Schools.class, "schools.correct.the.settings.of", undone);
     }
 }

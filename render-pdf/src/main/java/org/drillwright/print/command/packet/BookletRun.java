@@ -1,6 +1,5 @@
 package org.drillwright.print.command.packet;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +20,7 @@ import org.drillwright.print.command.printing.chosen.ChosenDrills;
 import org.drillwright.print.command.printing.chosen.DrillChooser;
 import org.drillwright.print.command.printing.chosen.Glyphs;
 import org.drillwright.print.command.printing.chosen.PrintRefusal;
+import org.drillwright.print.command.write.NamedFile;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.impose.Gathering;
 import org.drillwright.print.layout.CardProblem;
@@ -61,7 +61,7 @@ public final class BookletRun {
     }
 
     /** Whether all drills were printed. */
-    public boolean print(Path target, String shown) {
+    public boolean print(NamedFile file) {
         School school = language.school();
         Labels labels = Labels.in(school.language());
         Family faces = SchoolFaces.of(folder);
@@ -85,7 +85,7 @@ public final class BookletRun {
         Booklet book = tooLong.isEmpty() ? all : book(picks.title(), whole, labels);
         List<Frame> pages = book.pages(grid, labels, faces);
         DocumentInfo info = new DocumentInfo(picks.title(), school.language().locale());
-        write(book, pages, new PacketDocument(target, shown, info, faces));
+        write(book, pages, new PacketDocument(file, info, faces));
         language.tell();
         return refusal.close();
     }

@@ -1,6 +1,5 @@
 package org.drillwright.print.command.packet;
 
-import java.nio.file.Path;
 import java.util.List;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.Invocation;
@@ -10,6 +9,7 @@ import org.drillwright.print.command.printing.PrintOptions;
 import org.drillwright.print.command.printing.SchoolFaces;
 import org.drillwright.print.command.printing.chosen.ChosenDrills;
 import org.drillwright.print.command.printing.chosen.DrillChooser;
+import org.drillwright.print.command.write.NamedFile;
 import org.drillwright.print.pdf.DocumentInfo;
 import org.drillwright.school.SchoolFolder;
 
@@ -31,11 +31,11 @@ public final class PacketRun {
     }
 
     /** A set for an assistant; whether all of it was printed. */
-    public boolean handout(String set, Path target, String shown) {
+    public boolean handout(String set, NamedFile file) {
         ChosenDrills picks = language.picks(new DrillChooser(folder).sets(List.of(set)));
         DocumentInfo info =
                 new DocumentInfo(picks.title(), language.school().language().locale());
-        PacketDocument document = new PacketDocument(target, shown, info, SchoolFaces.of(folder));
+        PacketDocument document = new PacketDocument(file, info, SchoolFaces.of(folder));
         boolean whole = new CardRun(run, language.school(), choices, document.faces())
                 .print(
                         picks,

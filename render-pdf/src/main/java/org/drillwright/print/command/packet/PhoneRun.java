@@ -1,6 +1,5 @@
 package org.drillwright.print.command.packet;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.model.School;
@@ -11,8 +10,7 @@ import org.drillwright.print.command.printing.chosen.ChosenDrill;
 import org.drillwright.print.command.printing.chosen.ChosenDrills;
 import org.drillwright.print.command.printing.chosen.DrillChooser;
 import org.drillwright.print.command.printing.chosen.PrintRefusal;
-import org.drillwright.print.command.write.Kind;
-import org.drillwright.print.command.write.WholeFile;
+import org.drillwright.print.command.write.NamedFile;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.phone.PhoneDrill;
@@ -38,7 +36,7 @@ public final class PhoneRun {
     }
 
     /** Whether all of the set was written. */
-    public boolean write(String set, Path target, String shown) {
+    public boolean write(String set, NamedFile file) {
         ChosenDrills picks = language.picks(new DrillChooser(folder).sets(List.of(set)));
         PrintRefusal refusal = new PrintRefusal(run, draft);
         refusal.weigh(picks);
@@ -48,12 +46,10 @@ public final class PhoneRun {
         }
         Family faces = SchoolFaces.of(folder);
         byte[] page = new PhonePage(language.school(), language.word(set), drills, faces, faces::file).write();
-        WholeFile file = new WholeFile(target);
-        file.mustBeFree(Kind.PAGE);
         file.write(page);
         Message count = Message.counted(PhoneRun.class, "drills", drills.size());
         int size = Math.max(1, page.length / KILOBYTE);
-        run.say(Message.of(PhoneRun.class, "phone", shown, count, size));
+        run.say(Message.of(PhoneRun.class, "phone", file.shown(), count, size));
         language.tell();
         return refusal.close();
     }

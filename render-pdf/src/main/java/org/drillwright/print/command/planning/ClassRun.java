@@ -16,9 +16,7 @@ import org.drillwright.plan.roster.Roster;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Locations;
-import org.drillwright.print.command.folder.Schools;
 import org.drillwright.read.Reading;
-import org.drillwright.report.TextReport;
 import org.drillwright.school.ClassFiles;
 import org.drillwright.school.ClassFolder;
 import org.drillwright.school.DrillFiles;
@@ -64,7 +62,7 @@ public final class ClassRun {
      * rests on a record that isn't there would be told as if nobody had done anything.
      */
     public Optional<Roster> roster() {
-        if (Schools.isUnjudged(folder)) {
+        if (folder.isUnjudged()) {
             show(folder.folderFindings());
             return Optional.empty();
         }
@@ -159,7 +157,7 @@ public final class ClassRun {
 
     /** Findings go where they don't mix with what was asked for. */
     void show(List<Finding> findings) {
-        run.err().print(TextReport.of(findings, run.paint(), run.language()));
+        run.showWhyNot(findings);
     }
 
     /** Says why nothing was planned. */

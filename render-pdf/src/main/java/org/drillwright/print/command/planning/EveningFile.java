@@ -1,15 +1,13 @@
 package org.drillwright.print.command.planning;
 
-import java.nio.file.Path;
 import org.drillwright.check.Subject;
 import org.drillwright.plan.kept.Kept;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.command.console.Invocation;
-import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.printing.SchoolFaces;
 import org.drillwright.print.command.printing.chosen.Languages;
 import org.drillwright.print.command.write.Kind;
-import org.drillwright.print.command.write.WholeFile;
+import org.drillwright.print.command.write.NamedFile;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.phone.EveningDrill;
 import org.drillwright.print.phone.EveningPage;
@@ -22,16 +20,12 @@ public final class EveningFile {
     private static final int KILOBYTE = 1000;
 
     private final Invocation run;
-    private final String shown;
-    private final WholeFile file;
+    private final NamedFile file;
 
     /** Refuses a place that can't be written before anything is planned. */
     public EveningFile(Invocation run, String shown) {
-        Path target = Locations.file(run.here(), shown);
         this.run = run;
-        this.shown = shown;
-        this.file = new WholeFile(target);
-        file.mustBeFree(Kind.PAGE);
+        this.file = new NamedFile(run, shown, Kind.PAGE);
     }
 
     /** Characters that the school's font lacks are no hindrance: a phone has fonts of its own. */
@@ -42,7 +36,7 @@ public final class EveningFile {
         file.write(page);
         int people = kept.plan().here().size();
         int size = Math.max(1, page.length / KILOBYTE);
-        run.say(Message.of(EveningFile.class, "evening", shown, people, size));
+        run.say(Message.of(EveningFile.class, "evening", file.shown(), people, size));
     }
 
     private static EveningDrill drill(String id, Tonight tonight) {

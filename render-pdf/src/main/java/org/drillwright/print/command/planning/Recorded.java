@@ -14,7 +14,6 @@ import org.drillwright.print.command.folder.Locations;
 import org.drillwright.read.PlanReader;
 import org.drillwright.read.Reading;
 import org.drillwright.read.ReadingLimits;
-import org.drillwright.report.TextReport;
 import org.drillwright.wording.Message;
 
 /**
@@ -68,7 +67,7 @@ public record Recorded(KeptPlan plan, String mark, boolean changed) {
                 .filter(Files::isRegularFile)
                 .orElseThrow(() -> new CannotRun(Message.of(Recorded.class, "no.file", typed)));
         Reading<Kept> reading = PlanReader.read(typed, bytes(file));
-        run.err().print(TextReport.of(reading.findings(), run.paint(), run.language()));
+        run.showWhyNot(reading.findings());
         if (reading.value().isEmpty()) {
             run.sayWhyNot(Message.of(Recorded.class, "copy.first"));
         }

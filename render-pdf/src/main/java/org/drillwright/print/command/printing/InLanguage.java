@@ -26,7 +26,6 @@ import org.drillwright.read.Reading;
 import org.drillwright.read.TranslationsReader;
 import org.drillwright.read.TranslationsText;
 import org.drillwright.report.DisplayWidth;
-import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.TranslationFolder;
 import org.drillwright.source.FieldPath;
@@ -70,7 +69,7 @@ public final class InLanguage {
             Optional<Reading<ReadTranslations>> broken =
                     own.filter(reading -> reading.value().isEmpty());
             if (broken.isPresent()) {
-                run.out().print(TextReport.of(broken.get().findings(), run.paint(), run.language()));
+                run.show(broken.get().findings());
                 throw new CannotRun(Message.of(
                         InLanguage.class,
                         "in-language.nothing.was.printed.mend",

@@ -54,9 +54,9 @@ public final class SchemaCommand extends CommandInSchool {
     public Integer call() {
         Optional<Path> file = out.map(this::place);
         SchoolFolder folder = opened();
-        if (kind == Kind.DRILL
-                && Schools.isRefused(
-                        folder, run.err(), run, Message.of(SchemaCommand.class, "schema-command.no.schema.was.made"))) {
+        if (kind == Kind.DRILL && folder.isUnjudged()) {
+            run.showWhyNot(folder.folderFindings());
+            run.sayWhyNot(Schools.correctFirst(Message.of(SchemaCommand.class, "schema-command.no.schema.was.made")));
             return Exit.MATERIAL;
         }
         String schema = switch (kind) {

@@ -4,8 +4,6 @@ import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.folder.Schools;
-import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
@@ -21,8 +19,8 @@ public final class SchoolCommand extends CommandInSchool {
     @Override
     public Integer call() {
         SchoolFolder folder = opened();
-        if (Schools.isUnjudged(folder)) {
-            run.out().print(TextReport.of(folder.folderFindings(), run.paint(), run.language()));
+        if (folder.isUnjudged()) {
+            run.show(folder.folderFindings());
             run.say(Message.of(SchoolCommand.class, "school-command.no.settings.are.in"));
             return Exit.MATERIAL;
         }

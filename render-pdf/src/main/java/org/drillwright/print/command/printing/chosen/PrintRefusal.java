@@ -7,7 +7,6 @@ import java.util.Set;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.layout.CardProblem;
 import org.drillwright.report.DisplayWidth;
-import org.drillwright.report.TextReport;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
 import org.drillwright.wording.Message;
@@ -61,7 +60,7 @@ public final class PrintRefusal {
         List<Finding> errors = findings.stream()
                 .filter(finding -> finding.severity() == Severity.ERROR)
                 .toList();
-        run.out().print(TextReport.of(errors, run.paint(), run.language()));
+        run.show(errors);
     }
 
     /** Whether nothing is to be printed at all. */

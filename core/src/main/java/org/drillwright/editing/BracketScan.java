@@ -66,11 +66,12 @@ final class BracketScan {
         boolean onKey = group != null && group.keyed && group.key.isEmpty();
         Span word = new Span(line + start, line + Math.max(within, end(start, onKey)));
         if (group == null) {
-            return new Cursor(path, false, Span.at(line + within), false, Set.of());
+            return Cursor.onValue(path, Span.at(line + within), false);
         }
         FieldPath value = group.value();
-        Set<String> siblings = onKey ? keys(group, Math.max(within, end(start, true))) : Set.of();
-        return new Cursor(value, onKey, word, true, siblings);
+        return onKey
+                ? Cursor.onKey(value, word, true, keys(group, Math.max(within, end(start, true))))
+                : Cursor.onValue(value, word, true);
     }
 
     private int end(int start, boolean onKey) {

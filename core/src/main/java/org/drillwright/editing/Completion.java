@@ -244,7 +244,7 @@ public final class Completion {
 
     private void guards(Subject drill) {
         for (Position position : Position.values()) {
-            Stance stance = new Stance(Optional.of(position), Optional.empty(), Optional.empty());
+            Stance stance = Stance.in(position);
             turn(drill.said(List.of(new Action.OnGuard(stance))));
         }
     }

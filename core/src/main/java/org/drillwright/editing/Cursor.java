@@ -37,6 +37,16 @@ record Cursor(FieldPath path, boolean onKey, Span word, boolean bracketed, Set<S
     /** The words of an open text are no keys. */
     private static final Pattern REMARK = Pattern.compile("(^|\\s)#.*$");
 
+    /** Where a key is being written. */
+    static Cursor onKey(FieldPath group, Span word, boolean bracketed, Set<String> siblings) {
+        return new Cursor(group, true, word, bracketed, siblings);
+    }
+
+    /** Where a value is being written. */
+    static Cursor onValue(FieldPath path, Span word, boolean bracketed) {
+        return new Cursor(path, false, word, bracketed, Set.of());
+    }
+
     static Cursor at(SourceFile file, int offset) {
         return new Scan(file, file.position(offset).line()).cursor(offset);
     }
@@ -142,7 +152,7 @@ record Cursor(FieldPath path, boolean onKey, Span word, boolean bracketed, Set<S
             close(level -> level.column() >= column);
             int end = key.lookingAt() ? key.end(1) : text.stripTrailing().length();
             Span word = new Span(line.start() + Math.min(column, within), line.start() + Math.max(end, within));
-            return new Cursor(group(), true, word, false, siblings());
+            return onKey(group(), word, false, siblings());
         }
 
         /** The keys of the group that the cursor stands in; those below it are looked at as well. */
@@ -175,7 +185,7 @@ record Cursor(FieldPath path, boolean onKey, Span word, boolean bracketed, Set<S
             int end = Math.max(
                     within,
                     REMARK.matcher(text).replaceFirst("").stripTrailing().length());
-            return new Cursor(path, false, new Span(line.start() + start, line.start() + end), false, Set.of());
+            return onValue(path, new Span(line.start() + start, line.start() + end), false);
         }
 
         private static boolean isBracket(char sign) {

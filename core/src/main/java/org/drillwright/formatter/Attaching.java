@@ -5,7 +5,6 @@ import java.util.List;
 import org.drillwright.formatter.Landmark.Open;
 import org.drillwright.formatter.Remarks.Remark;
 import org.drillwright.read.SourceTree.Entries;
-import org.drillwright.source.Span;
 
 /** Finds what each remark of a file belongs to. */
 final class Attaching {
@@ -21,7 +20,7 @@ final class Attaching {
 
     Remarks attach() {
         List<Landmark> landmarks = Landmark.of(text, root);
-        Landmark end = new Landmark(Span.at(text.length()), root, root, -1, false, false, List.of());
+        Landmark end = Landmark.end(text, root);
         int from = 0;
         for (int at = 0; at <= landmarks.size(); at++) {
             Landmark next = at < landmarks.size() ? landmarks.get(at) : end;

@@ -26,6 +26,11 @@ record Landmark(Span span, Object below, Object beside, int column, boolean take
     /** A list or a group of keys, and the column of its dashes or keys. */
     record Open(SourceTree tree, int column) {}
 
+    /** The end of a file: what stands before it belongs to the whole. */
+    static Landmark end(String text, Entries root) {
+        return new Landmark(Span.at(text.length()), root, root, -1, false, false, List.of());
+    }
+
     /** All of a file, in order. */
     static List<Landmark> of(String text, Entries root) {
         Survey survey = new Survey(text);

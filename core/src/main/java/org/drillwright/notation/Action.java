@@ -191,6 +191,17 @@ public sealed interface Action {
      */
     record Strike(Role role, Path path, Aim aim, boolean cut, boolean feint, boolean falseAttack, boolean opposition)
             implements Action {
+
+        /** A stroke of which no more is said than this. */
+        public static Strike plain(Role role, Path path, Aim aim) {
+            return new Strike(role, path, aim, false, false, false, false);
+        }
+
+        /** An attack of which no more is said than where it goes. */
+        public static Strike attack(Aim aim) {
+            return plain(Role.ATTACK, Path.UNSTATED, aim);
+        }
+
         /** This stroke, its aim completed by what is said of it elsewhere. */
         public Strike aimed(Aim more) {
             return at(aim.completedBy(more));

@@ -13,6 +13,10 @@ public record Aim(Optional<Height> height, Optional<Width> width, Optional<Targe
         return new Aim(line.height(), line.width(), line == Line.HEAD ? Optional.of(Target.HEAD) : Optional.empty());
     }
 
+    public static Aim at(Target target) {
+        return new Aim(Optional.empty(), Optional.empty(), Optional.of(target));
+    }
+
     public boolean isStated() {
         return height.isPresent() || width.isPresent() || target.isPresent();
     }

@@ -13,6 +13,16 @@ public record Stance(Optional<Position> guard, Optional<Boolean> engaged, Option
 
     public static final Stance UNSTATED = new Stance(Optional.empty(), Optional.empty(), Optional.empty());
 
+    /** On guard in a position, of which no more is said. */
+    public static Stance in(Position guard) {
+        return new Stance(Optional.of(guard), Optional.empty(), Optional.empty());
+    }
+
+    /** The blades touch, or don't, of which no more is said. */
+    public static Stance touching(boolean engaged) {
+        return new Stance(Optional.empty(), Optional.of(engaged), Optional.empty());
+    }
+
     /** The same guard, the blades as in another stance. */
     public Stance touchingAs(Stance other) {
         return new Stance(guard, other.engaged, other.engagement);

@@ -122,8 +122,7 @@ public interface Amendment {
     static List<Amendment> partnerTouches(List<Line> lines) {
         Action lunge = new Action.Lunge(Action.Depth.FULL, Aim.UNSTATED);
         return lines.stream()
-                .map(line -> new Action.Strike(
-                        Action.Role.ATTACK, Action.Path.UNSTATED, Aim.at(line), false, false, false, false))
+                .map(line -> Action.Strike.attack(Aim.at(line)))
                 .flatMap(thrust -> Stream.of(partnerAlso(thrust), partnerAlso(thrust, lunge)))
                 .toList();
     }
@@ -152,8 +151,7 @@ public interface Amendment {
         boolean strikes = refused.stream().anyMatch(clause -> clause.action() instanceof Action.Strike);
         Stream<Clause> carried = refused.stream()
                 .filter(clause -> !strikes && clause.action() instanceof Action.Lunge)
-                .map(clause -> clause.with(new Action.Strike(
-                        Action.Role.ATTACK, Action.Path.UNSTATED, Aim.UNSTATED, false, false, false, false)));
+                .map(clause -> clause.with(Action.Strike.attack(Aim.UNSTATED)));
         return Stream.concat(carried, refused.stream())
                 .map(clause -> clause.action() instanceof Action.Strike strike
                         ? clause.with(strike.by(strike.role(), path))

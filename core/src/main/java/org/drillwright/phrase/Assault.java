@@ -52,7 +52,7 @@ final class Assault {
         if (!setting.partner() || !(out || aim.isStated())) {
             return Optional.empty();
         }
-        return Optional.of(new Action.Strike(Role.ATTACK, Path.UNSTATED, aim, false, false, false, false));
+        return Optional.of(Action.Strike.attack(aim));
     }
 
     /** Whether the arm that lunges may be out already. */

@@ -107,11 +107,7 @@ final class BothTogether {
 
     /** The stroke that a lunge with an aim of its own carries. */
     private static Optional<Action.Strike> aimed(Move move) {
-        return move.lunge()
-                .map(Action.Lunge::aim)
-                .filter(Aim::isStated)
-                .map(aim ->
-                        new Action.Strike(Action.Role.ATTACK, Action.Path.UNSTATED, aim, false, false, false, false));
+        return move.lunge().map(Action.Lunge::aim).filter(Aim::isStated).map(Action.Strike::attack);
     }
 
     /**
@@ -218,7 +214,7 @@ final class BothTogether {
                 .anyMatch(Refusal.OutOfReach.class::isInstance);
         boolean out = attack.filter(coming -> measure.least() > coming.reach()).isPresent();
         return receives && out && does(by, Footwork::goesBack) && !never
-                ? Optional.of(new Refusal.OutOfReach(measure, false, false))
+                ? Optional.of(Refusal.OutOfReach.ofTheArm(measure))
                 : Optional.empty();
     }
 
@@ -279,7 +275,7 @@ final class BothTogether {
             case ABSENCE -> Optional.of(false);
             default -> Optional.empty();
         };
-        return touching.map(touch -> new Stance(Optional.empty(), Optional.of(touch), Optional.empty()));
+        return touching.map(Stance::touching);
     }
 
     private static Refusal disagreement(Stance theirs, Stance own) {

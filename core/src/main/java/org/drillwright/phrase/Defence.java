@@ -201,7 +201,7 @@ final class Defence {
         Range measure = state.measure();
         boolean away = measure.least() > reach;
         if (ledger.asks("distance", away || measure.most() <= reach, Fact.HERE) && away) {
-            ledger.refuse(new Refusal.OutOfReach(measure, false, false));
+            ledger.refuse(Refusal.OutOfReach.ofTheArm(measure));
         }
     }
 

@@ -179,8 +179,7 @@ public final class Possible {
     }
 
     private static Action.Strike cut(Role role, Target target) {
-        Aim aim = new Aim(Optional.empty(), Optional.empty(), Optional.of(target));
-        return new Action.Strike(role, Path.DIRECT, aim, true, false, false, false);
+        return stroke(role, Path.DIRECT, Aim.at(target)).asCut();
     }
 
     private Role role(Side side) {
@@ -193,6 +192,6 @@ public final class Possible {
     }
 
     private static Action.Strike stroke(Role role, Path path, Aim aim) {
-        return new Action.Strike(role, path, aim, false, false, false, false);
+        return Action.Strike.plain(role, path, aim);
     }
 }

@@ -51,7 +51,13 @@ public sealed interface Refusal {
      *
      * @param lunged whether the one who attacks is already on the lunge
      */
-    record OutOfReach(Range measure, boolean lunges, boolean lunged) implements Refusal {}
+    record OutOfReach(Range measure, boolean lunges, boolean lunged) implements Refusal {
+
+        /** A touch that the arm alone does not reach. */
+        static OutOfReach ofTheArm(Range measure) {
+            return new OutOfReach(measure, false, false);
+        }
+    }
 
     /** A lunge where an extension would do. */
     record LungeTooClose() implements Refusal {}

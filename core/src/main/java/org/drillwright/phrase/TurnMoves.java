@@ -130,9 +130,7 @@ final class TurnMoves {
                     && !strikes
                     && clause.action() instanceof Action.Lunge lunge
                     && lunge.aim().isStated()) {
-                Action.Strike stroke = new Action.Strike(
-                        Action.Role.ATTACK, Action.Path.UNSTATED, lunge.aim(), false, false, false, true);
-                clauses.add(clause.with(stroke));
+                clauses.add(clause.with(Action.Strike.attack(lunge.aim()).opposed()));
                 clauses.add(clause);
             } else {
                 clauses.add(clause);
@@ -156,8 +154,8 @@ final class TurnMoves {
     }
 
     private static Action.Strike stroke(Action.OnBlade onBlade) {
-        boolean along = onBlade.contact() != Action.Contact.BEAT;
-        return new Action.Strike(Action.Role.ATTACK, Action.Path.UNSTATED, onBlade.aim(), false, false, false, along);
+        Action.Strike attack = Action.Strike.attack(onBlade.aim());
+        return onBlade.contact() == Action.Contact.BEAT ? attack : attack.opposed();
     }
 
     /** Who stays in the lunge and parries, parries in the lunge. */

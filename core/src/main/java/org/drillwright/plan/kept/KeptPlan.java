@@ -43,6 +43,16 @@ public record KeptPlan(
         walks = List.copyOf(walks);
     }
 
+    /** A plan of a class in which nobody was and nothing was worked. */
+    public static KeptPlan ofNothing(String named, LocalDate date) {
+        return new KeptPlan(named, date, Optional.empty(), 0, Map.of(), List.of(), List.of(), List.of(), List.of());
+    }
+
+    /** The same for other people. */
+    public KeptPlan with(List<String> others) {
+        return new KeptPlan(named, date, after, worked, cards, others, helpers, rounds, walks);
+    }
+
     /** @param order the names of the roster in their order, who stands in no round among them */
     public static List<String> hereIn(List<Round> rounds, List<String> order) {
         return order.stream()

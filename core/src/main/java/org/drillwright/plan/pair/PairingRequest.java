@@ -135,6 +135,11 @@ public record PairingRequest(
                 played);
     }
 
+    /** The rest of a class with the same people. */
+    public PairingRequest after(List<Round> played, Roster roster) {
+        return after(played, roster, List.of(), List.of());
+    }
+
     /**
      * The rest of a class after some have gone and others have come.
      *

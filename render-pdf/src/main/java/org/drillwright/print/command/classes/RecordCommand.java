@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.drillwright.plan.kept.KeptPlan;
@@ -91,16 +90,8 @@ public final class RecordCommand extends PeopleCommand {
     }
 
     private static Recorded nothing(Tonight tonight) {
-        KeptPlan plan = new KeptPlan(
-                tonight.named(),
-                tonight.plan().brief().date(),
-                Optional.empty(),
-                0,
-                Map.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of());
+        KeptPlan plan =
+                KeptPlan.ofNothing(tonight.named(), tonight.plan().brief().date());
         return new Recorded(plan, Recorded.NONE, false);
     }
 

@@ -47,18 +47,7 @@ public record Recorded(KeptPlan plan, String mark, boolean changed) {
         KeptPlan plan = Wall.unprinted(tonight);
         List<String> here =
                 tonight.plan().here().stream().map(person -> person.name()).toList();
-        return plan.rounds().isEmpty()
-                ? new KeptPlan(
-                        plan.named(),
-                        plan.date(),
-                        plan.after(),
-                        0,
-                        plan.cards(),
-                        here,
-                        plan.helpers(),
-                        plan.rounds(),
-                        plan.walks())
-                : plan;
+        return plan.rounds().isEmpty() ? plan.with(here) : plan;
     }
 
     /** A copy of a plan that somebody changed; nothing if it can't be read, which is shown. */

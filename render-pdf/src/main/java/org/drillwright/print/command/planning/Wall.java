@@ -121,7 +121,7 @@ public final class Wall {
                         rounds.get(Math.min(from, rounds.size()) - 1),
                         kept.plan().helpers(),
                         drills(kept, from));
-        return Found.of(request.after(rounds.subList(0, from - 1), tonight.roster(), List.of(), List.of()));
+        return Found.of(request.after(rounds.subList(0, from - 1), tonight.roster()));
     }
 
     /** The drills that were printed; from a round on those of the class's file, if that was changed. */

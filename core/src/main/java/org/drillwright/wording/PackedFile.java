@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
-/** A file that the program is packed with, in UTF-8. */
+/** A file that the program is packed with. */
 public final class PackedFile {
 
     private PackedFile() {}
@@ -23,7 +23,7 @@ public final class PackedFile {
             }
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
+            throw new UncheckedIOException(file + " cannot be read", broken);
         }
     }
 }

@@ -43,8 +43,7 @@ public final class EveningPage {
     /** The same plan gives the same page. */
     public byte[] write() {
         String title = school.name().isBlank() ? day() : day() + " – " + school.name();
-        return new OnePage(voice, title, "light dark", cut)
-                .write(body(), PhoneFiles.text("evening.css"), PhoneFiles.text("evening.js"));
+        return new OnePage(voice, title, "light dark", cut).write(body(), "evening", "");
     }
 
     private String day() {
@@ -65,10 +64,11 @@ public final class EveningPage {
                 .toList();
         List<String> all = people.in(toCome);
         names(html, all);
-        all.forEach(person -> html.markup(new PersonArticle(plan, people, drills, voice).write(person, toCome)));
-        RoundsList rounds = new RoundsList(plan, people, drills, voice);
+        PhoneEvening evening = new PhoneEvening(plan, people, drills, voice);
+        all.forEach(person -> html.markup(new PersonArticle(evening).write(person, toCome)));
+        RoundsList rounds = new RoundsList(evening);
         html.markup(rounds.write());
-        plan.rounds().forEach(round -> html.markup(new RoundArticle(plan, people, drills, voice).write(round)));
+        plan.rounds().forEach(round -> html.markup(new RoundArticle(evening).write(round)));
         html.markup(rounds.dialog()).end("main").line();
         bars(html);
         return html.end("body").line().toString();
@@ -86,7 +86,7 @@ public final class EveningPage {
             attributes.add(part.attribute());
             attributes.add(part.form());
         }
-        for (PhoneText word : List.of(
+        attributes.addAll(voice.attributes(
                 PhoneText.ROUND,
                 PhoneText.GONE,
                 PhoneText.RETURNED,
@@ -98,10 +98,7 @@ public final class EveningPage {
                 PhoneText.UNDO_SAID,
                 PhoneText.COPIED,
                 PhoneText.COPY_YOURSELF,
-                PhoneText.FORGETS)) {
-            attributes.add("data-" + word.key().replace('.', '-'));
-            attributes.add(voice.text(word));
-        }
+                PhoneText.FORGETS));
         return attributes.toArray(String[]::new);
     }
 

@@ -8,6 +8,7 @@ import java.util.Base64;
 import java.util.Set;
 import java.util.TreeSet;
 import org.drillwright.print.frame.Face;
+import org.drillwright.wording.PackedFile;
 
 /**
  * A page that is one file: its style, its script and its fonts in it, and a policy that lets nothing else in.
@@ -36,11 +37,12 @@ record OnePage(Voice voice, String title, String schemes, PhonePage.Cut cut) {
      * The whole file.
      *
      * @param body the whole element, as markup of this program
-     * @param own what its script does beyond what those of both pages do
+     * @param kind what its files of rules and of what its script does beyond that of both pages are called
+     * @param more rules beyond those of the file
      */
-    byte[] write(String body, String rules, String own) {
-        String script = PhoneFiles.text("both.js") + own;
-        String style = style(body, rules);
+    byte[] write(String body, String kind, String more) {
+        String script = PackedFile.text(OnePage.class, "both.js") + PackedFile.text(OnePage.class, kind + ".js");
+        String style = style(body, PackedFile.text(OnePage.class, kind + ".css") + more);
         Html page = new Html();
         page.markup(PhonePage.BEGINNING)
                 .line()
@@ -87,7 +89,8 @@ record OnePage(Voice voice, String title, String schemes, PhonePage.Cut cut) {
     /** Content Security Policy Level 3: its own style and its own script, by their hashes, and nothing else. */
     private static String policy(String style, String script) {
         return "default-src 'none'; style-src '" + hash(style) + "'; script-src '" + hash(script)
-                + "'; font-src data:; base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'; trusted-types 'none'";
+                + "'; font-src data:; base-uri 'none'; form-action 'none'; require-trusted-types-for 'script';"
+                + " trusted-types 'none'";
     }
 
     private static String hash(String text) {

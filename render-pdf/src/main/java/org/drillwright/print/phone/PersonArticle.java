@@ -3,8 +3,6 @@ package org.drillwright.print.phone;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
-import org.drillwright.plan.kept.KeptPlan;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.pair.Walk;
@@ -12,17 +10,15 @@ import org.drillwright.plan.pair.Walk;
 /** One person's evening: with whom, where and on what, round by round. */
 final class PersonArticle {
 
-    private final KeptPlan plan;
+    private final PhoneEvening evening;
     private final EveningPeople people;
-    private final Function<String, EveningDrill> drills;
     private final Voice voice;
     private final Html html = new Html();
 
-    PersonArticle(KeptPlan plan, EveningPeople people, Function<String, EveningDrill> drills, Voice voice) {
-        this.plan = plan;
-        this.people = people;
-        this.drills = drills;
-        this.voice = voice;
+    PersonArticle(PhoneEvening evening) {
+        this.evening = evening;
+        this.people = evening.people();
+        this.voice = evening.voice();
     }
 
     static String id(int number) {
@@ -35,7 +31,7 @@ final class PersonArticle {
         html.start("article", "id", id, "class", "view person", "aria-labelledby", "title-" + id);
         html.start("h2", "id", "title-" + id, "tabindex", "-1");
         html.put("bdi", people.called(person)).end("h2").line();
-        plan.walks().stream()
+        evening.plan().walks().stream()
                 .filter(walk -> !walk.line(person).isEmpty()
                         && !rounds.isEmpty()
                         && walk.to() >= rounds.get(0).number())
@@ -44,8 +40,7 @@ final class PersonArticle {
         for (Round round : rounds) {
             if (!round.drill().equals(drill)) {
                 html.markup(drill.isEmpty() ? "" : "</ol>\n").start("h3");
-                EveningDrill worked = drills.apply(round.drill());
-                voice.author(html, worked.title(), worked.tag());
+                evening.drill(html, round);
                 html.end("h3").start("ol", "class", "turns", "role", "list").line();
                 drill = round.drill();
             }
@@ -108,7 +103,6 @@ final class PersonArticle {
     }
 
     private String place(int round, String numbers) {
-        return voice.text(
-                plan.walks().stream().anyMatch(walk -> walk.holds(round)) ? PhoneText.POST : PhoneText.PLACE, numbers);
+        return voice.text(evening.place(round), numbers);
     }
 }

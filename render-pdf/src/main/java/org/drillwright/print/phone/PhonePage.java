@@ -1,5 +1,6 @@
 package org.drillwright.print.phone;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.drillwright.model.School;
@@ -43,8 +44,7 @@ public final class PhonePage {
     /** The same drills give the same page. */
     public byte[] write() {
         Symbols symbols = new Symbols(faces);
-        return new OnePage(voice, title(), "only light", cut)
-                .write(body(symbols), PhoneFiles.text("page.css") + symbols.rules(), PhoneFiles.text("page.js"));
+        return new OnePage(voice, title(), "only light", cut).write(body(symbols), "page", symbols.rules());
     }
 
     private String title() {
@@ -60,36 +60,7 @@ public final class PhonePage {
             articles.append(new Article(drills.get(at), at + 1, voice, symbols, signs, drills).write());
         }
         Html html = new Html();
-        html.start(
-                "body",
-                "data-next",
-                voice.text(PhoneText.NEXT),
-                "data-back",
-                voice.text(PhoneText.BACK),
-                "data-card",
-                voice.text(PhoneText.CARD),
-                "data-all",
-                voice.text(PhoneText.ALL_DRILLS),
-                "data-run",
-                voice.text(PhoneText.RUN),
-                "data-stop",
-                voice.text(PhoneText.STOP),
-                "data-time",
-                voice.text(PhoneText.TIME),
-                "data-found",
-                voice.text(PhoneText.FOUND),
-                "data-found-level",
-                voice.text(PhoneText.FOUND_LEVEL),
-                "data-copied",
-                voice.text(PhoneText.COPIED),
-                "data-copy-yourself",
-                voice.text(PhoneText.COPY_YOURSELF),
-                "data-forgets",
-                voice.text(PhoneText.FORGETS),
-                "data-class",
-                voice.text(PhoneText.CLASS),
-                "data-kept",
-                "drillwright done " + school.name() + " / " + set);
+        html.start("body", attributes());
         html.line().markup(symbols.drawings()).line();
         html.start("header", "class", "top").start("h1");
         voice.author(html, voice.capitalised(set), voice.tag());
@@ -106,5 +77,24 @@ public final class PhonePage {
                 .end("main")
                 .line();
         return html.markup(Bars.write(drills, voice)).end("body").line().toString();
+    }
+
+    private String[] attributes() {
+        List<String> attributes = new ArrayList<>(voice.attributes(
+                PhoneText.NEXT,
+                PhoneText.BACK,
+                PhoneText.CARD,
+                PhoneText.ALL_DRILLS,
+                PhoneText.RUN,
+                PhoneText.STOP,
+                PhoneText.TIME,
+                PhoneText.FOUND,
+                PhoneText.FOUND_LEVEL,
+                PhoneText.COPIED,
+                PhoneText.COPY_YOURSELF,
+                PhoneText.FORGETS,
+                PhoneText.CLASS));
+        attributes.addAll(List.of("data-kept", "drillwright done " + school.name() + " / " + set));
+        return attributes.toArray(String[]::new);
     }
 }

@@ -1,8 +1,6 @@
 package org.drillwright.print.phone;
 
 import java.util.List;
-import java.util.function.Function;
-import org.drillwright.plan.kept.KeptPlan;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.Round;
 
@@ -11,17 +9,15 @@ final class RoundArticle {
 
     private static final String LEADS = "\u25CF";
 
-    private final KeptPlan plan;
+    private final PhoneEvening evening;
     private final EveningPeople people;
-    private final Function<String, EveningDrill> drills;
     private final Voice voice;
     private final Html html = new Html();
 
-    RoundArticle(KeptPlan plan, EveningPeople people, Function<String, EveningDrill> drills, Voice voice) {
-        this.plan = plan;
-        this.people = people;
-        this.drills = drills;
-        this.voice = voice;
+    RoundArticle(PhoneEvening evening) {
+        this.evening = evening;
+        this.people = evening.people();
+        this.voice = evening.voice();
     }
 
     static String id(int round) {
@@ -36,8 +32,7 @@ final class RoundArticle {
                 .end("p");
         html.put("h2", voice.text(PhoneText.ROUND, round.number()), "id", "title-" + id, "tabindex", "-1");
         html.start("p", "class", "drill").start("b");
-        EveningDrill drill = drills.apply(round.drill());
-        voice.author(html, drill.title(), drill.tag());
+        evening.drill(html, round);
         html.end("b").end("p");
         html.put("p", LEADS + " " + voice.text(PhoneText.LEADS_FIRST), "class", "key");
         html.start("ul", "class", "groups", "role", "list").line();
@@ -48,8 +43,7 @@ final class RoundArticle {
     private void group(Group group, int round) {
         html.start("li").start("p", "class", "number");
         if (group.place() > 0) {
-            boolean walked = plan.walks().stream().anyMatch(walk -> walk.holds(round));
-            html.put("span", voice.text(walked ? PhoneText.POST : PhoneText.PLACE, ""), "class", "heard");
+            html.put("span", voice.text(evening.place(round), ""), "class", "heard");
             html.words(String.valueOf(group.place()));
         } else {
             html.words("–");

@@ -3,8 +3,6 @@ package org.drillwright.print.phone;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
-import org.drillwright.plan.kept.KeptPlan;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.register.History;
 
@@ -13,24 +11,22 @@ final class RoundsList {
 
     static final String ID = "rounds";
 
-    private final KeptPlan plan;
+    private final PhoneEvening evening;
     private final EveningPeople people;
-    private final Function<String, EveningDrill> drills;
     private final Voice voice;
     private final Html html = new Html();
 
-    RoundsList(KeptPlan plan, EveningPeople people, Function<String, EveningDrill> drills, Voice voice) {
-        this.plan = plan;
-        this.people = people;
-        this.drills = drills;
-        this.voice = voice;
+    RoundsList(PhoneEvening evening) {
+        this.evening = evening;
+        this.people = evening.people();
+        this.voice = evening.voice();
     }
 
     String write() {
         html.start("section", "id", ID, "class", "view", "aria-labelledby", "title-rounds");
         html.put("h2", voice.text(PhoneText.ALL_ROUNDS), "id", "title-rounds", "tabindex", "-1");
         html.start("ol", "class", "rows", "role", "list").line();
-        plan.rounds().forEach(this::row);
+        evening.plan().rounds().forEach(this::row);
         html.end("ol").line();
         html.start("p", "class", "pair live");
         html.put("button", voice.text(PhoneText.ALL_WORKED), "type", "button", "id", "all")
@@ -45,8 +41,7 @@ final class RoundsList {
         String number = String.valueOf(round.number());
         html.start("li").start("a", "href", "#" + RoundArticle.id(round.number()));
         html.put("b", voice.text(PhoneText.ROUND, number)).start("span");
-        EveningDrill drill = drills.apply(round.drill());
-        voice.author(html, drill.title(), drill.tag());
+        evening.drill(html, round);
         html.end("span").end("a").start("label", "class", "tick live");
         html.put("span", voice.text(PhoneText.WORKED_ROUND, number), "class", "heard");
         html.start("input", "type", "checkbox", "autocomplete", "off", "data-worked", number);

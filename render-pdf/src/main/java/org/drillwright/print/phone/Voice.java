@@ -1,6 +1,8 @@
 package org.drillwright.print.phone;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.drillwright.model.Language;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
@@ -50,6 +52,13 @@ final class Voice {
     /** What stands before words so that who hears them knows whose they are. */
     String before(Label label) {
         return words.text(PhoneText.SAID, labels.text(label)) + " ";
+    }
+
+    /** Words for the script: attributes, each with its value after it. */
+    List<String> attributes(PhoneText... texts) {
+        return Stream.of(texts)
+                .flatMap(word -> Stream.of("data-" + word.key().replace('.', '-'), text(word)))
+                .toList();
     }
 
     /** A number of drills or counts. */

@@ -74,7 +74,7 @@
     card.classList.toggle('at-count', isCount(place));
     at('back').textContent = place === 0 ? words.card : words.back;
     at('next-word').textContent =
-        place === steps.length - 1 ? words.all : fill(words.next, steps[following()].dataset.name);
+        place === steps.length - 1 ? words.allDrills : fill(words.next, steps[following()].dataset.name);
     at('time').textContent = times() > 1 && isCount(place) ? fill(words.time, time, times()) : '';
     if (!silent) {
       at('said').textContent = steps[place].dataset.said || steps[place].textContent;

@@ -1,15 +1,12 @@
 package org.drillwright.print.command.write;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.drillwright.print.command.console.TextColumn;
 import org.drillwright.wording.Message;
+import org.drillwright.wording.PackedFile;
 
 /** A file to begin with, as it lies in the resources of this room: where it has a key, the words of that key stand. */
 final class FileTemplate {
@@ -25,7 +22,10 @@ final class FileTemplate {
 
     /** With its words in a language, and remarks broken into lines; other gaps are left. */
     static String of(String name, Locale language) {
-        return read(name).lines().map(line -> said(line, language)).collect(Collectors.joining("\n", "", "\n"));
+        return PackedFile.text(FileTemplate.class, name)
+                .lines()
+                .map(line -> said(line, language))
+                .collect(Collectors.joining("\n", "", "\n"));
     }
 
     private static String said(String line, Locale language) {
@@ -37,16 +37,5 @@ final class FileTemplate {
                         .map(REMARK::concat)
                         .collect(Collectors.joining("\n"))
                 : said;
-    }
-
-    private static String read(String name) {
-        try (InputStream in = FileTemplate.class.getResourceAsStream(name)) {
-            if (in == null) {
-                throw new IllegalStateException("no " + name);
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException problem) {
-            throw new UncheckedIOException(problem);
-        }
     }
 }

@@ -1,14 +1,11 @@
 package org.drillwright.print.command.watch.page;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.drillwright.print.command.watch.web.Answer;
+import org.drillwright.wording.PackedFile;
 
 /** The files that the page is made of, by the addresses under which they are had; there are no others. */
 final class PageFiles {
@@ -44,22 +41,12 @@ final class PageFiles {
     }
 
     static Optional<Answer> at(String path) {
-        return Optional.ofNullable(ALL.get(path)).map(found -> Answer.of(found.type(), read(found.name())));
+        return Optional.ofNullable(ALL.get(path))
+                .map(found -> Answer.of(found.type(), PackedFile.text(PageFiles.class, found.name())));
     }
 
     /** The page itself, with keys in place of words. */
     static String page() {
-        return new String(read("page.html"), StandardCharsets.UTF_8);
-    }
-
-    private static byte[] read(String name) {
-        try (InputStream in = PageFiles.class.getResourceAsStream(name)) {
-            if (in == null) {
-                throw new IllegalStateException("no " + name);
-            }
-            return in.readAllBytes();
-        } catch (IOException broken) {
-            throw new UncheckedIOException(name + " cannot be read", broken);
-        }
+        return PackedFile.text(PageFiles.class, "page.html");
     }
 }

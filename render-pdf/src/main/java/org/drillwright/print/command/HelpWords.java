@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.wording.Bundle;
 import org.jspecify.annotations.Nullable;
@@ -53,11 +54,24 @@ final class HelpWords extends ResourceBundle {
     private static List<String> exits(String command, Bundle words) {
         List<String> exits = new ArrayList<>();
         for (int code : CODES) {
-            words.find(command + ".exit." + code)
-                    .or(() -> words.find("exit." + code))
+            String ending = ".exit." + code;
+            words.keys().stream()
+                    .filter(key -> key.endsWith(ending) && names(key, ending).contains(command))
+                    .findFirst()
+                    .or(() -> Optional.of("exit." + code))
+                    .flatMap(words::find)
                     .ifPresent(meaning -> exits.add(code + ":" + meaning));
         }
         return exits;
+    }
+
+    /** The commands of {@code drillwright.cards,handout.exit.1}. */
+    private static List<String> names(String key, String ending) {
+        String commands = key.substring(0, key.length() - ending.length());
+        String program = commands.substring(0, commands.indexOf('.') + 1);
+        return Stream.of(commands.substring(program.length()).split(","))
+                .map(program::concat)
+                .toList();
     }
 
     @Override

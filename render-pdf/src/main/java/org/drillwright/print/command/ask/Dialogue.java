@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.Schools;
 import org.drillwright.school.DrillFiles;
 import org.drillwright.wording.Message;
 
@@ -100,7 +101,7 @@ public final class Dialogue {
             return DrillFiles.settings(root).isPresent()
                     || !DrillFiles.below(root).isEmpty();
         } catch (IOException problem) {
-            throw new CannotRun(Message.of(Dialogue.class, "dialogue.the.folder.cannot.be", root), problem);
+            throw Schools.unreadable(root, problem);
         }
     }
 

@@ -16,6 +16,8 @@ import org.drillwright.wording.Message;
 /** Drills that are written, changed, checked and shown. */
 final class Drills {
 
+    static final Message HOW_TO_CHOOSE = Message.of(Drills.class, "drills.type.its.number.or");
+
     private static final String LATER = "";
 
     private final DialogueContext table;
@@ -141,12 +143,7 @@ final class Drills {
 
     private Questionnaire chosen(Message question) {
         SchoolFolder school = table.school();
-        return table.form("drill")
-                .choice(
-                        "drill",
-                        question,
-                        () -> choices(school.entries()),
-                        Message.of(Drills.class, "drills.type.its.number.or"));
+        return table.form("drill").choice("drill", question, () -> choices(school.entries()), HOW_TO_CHOOSE);
     }
 
     private Path file(String drill) {

@@ -49,7 +49,7 @@ final class Printing {
                         "drill",
                         Message.of(Printing.class, "printing.which.drill"),
                         () -> Drills.choices(school.entries()),
-                        Message.of(Printing.class, "printing.type.its.number.or"))
+                        Drills.HOW_TO_CHOOSE)
                 .choice(
                         () -> !which.test(TEST),
                         "size",

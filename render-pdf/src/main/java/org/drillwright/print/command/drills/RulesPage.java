@@ -21,19 +21,21 @@ final class RulesPage {
         StringBuilder page = new StringBuilder();
         page.append(said("rules-page.file", language)).append("\n\n");
         for (ReadingRule rule : ReadingRule.values()) {
-            page.append(paint.place(rule.id())).append('\n');
-            indented(page, rule.asks().then(rule.why()).in(language));
-            page.append('\n');
+            add(page, paint.place(rule.id()), rule.asks().then(rule.why()).in(language));
         }
         page.append(said("rules-page.record", language)).append("\n\n");
         for (RecordRule rule : RecordRule.values()) {
-            page.append(paint.place(rule.id())).append('\n');
-            indented(page, rule.asks().then(rule.why()).in(language));
-            page.append('\n');
+            add(page, paint.place(rule.id()), rule.asks().then(rule.why()).in(language));
         }
         page.append(said("rules-page.drill", language)).append("\n\n");
         Rules.texts().forEach(rule -> page.append(text(rule, paint, language)).append('\n'));
         return page.toString();
+    }
+
+    private static void add(StringBuilder page, String id, String words) {
+        page.append(id).append('\n');
+        indented(page, words);
+        page.append('\n');
     }
 
     private static String text(RuleText rule, Paint paint, Locale language) {

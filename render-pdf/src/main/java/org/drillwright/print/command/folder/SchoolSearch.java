@@ -54,7 +54,8 @@ public final class SchoolSearch {
                 .orElseGet(() -> around(run.here()));
     }
 
-    private Path existing(String folder) {
+    /** A folder that was named, which must be there. */
+    public Path existing(String folder) {
         return Locations.existing(run.here(), folder)
                 .filter(Files::isDirectory)
                 .orElseThrow(() ->

@@ -18,7 +18,7 @@ public final class Schools {
         try {
             return SchoolFolder.open(root, new ProgressLine(run, Message.of(Schools.class, "schools.reading")));
         } catch (IOException problem) {
-            throw new CannotRun(Message.of(Schools.class, "schools.the.folder.cannot.be", root), problem);
+            throw unreadable(root, problem);
         }
     }
 
@@ -27,8 +27,13 @@ public final class Schools {
         try {
             return before.again(new ProgressLine(run, Message.of(Schools.class, "schools.reading")));
         } catch (IOException problem) {
-            throw new CannotRun(Message.of(Schools.class, "schools.the.folder.cannot.be", before.root()), problem);
+            throw unreadable(before.root(), problem);
         }
+    }
+
+    /** What is said of a folder that can't be read. */
+    public static CannotRun unreadable(Path root, IOException problem) {
+        return new CannotRun(Message.of(Schools.class, "schools.the.folder.cannot.be", root), problem);
     }
 
     /** The folder, which must have drills in it. */

@@ -73,10 +73,14 @@ public final class LiveDrill {
     }
 
     private static Said said(ChosenDrill pick, String text, boolean unsettled) {
-        List<String> findings = pick.entry().findings().stream()
+        return new Said(text, said(pick.entry().findings()), pick.place(), pick.isReadable(), unsettled);
+    }
+
+    /** What findings say and where, whatever file they were read from. */
+    static List<String> said(List<Finding> findings) {
+        return findings.stream()
                 .map(one -> one.severity() + one.rule() + one.span() + one.what() + one.wayOut())
                 .toList();
-        return new Said(text, findings, pick.place(), pick.isReadable(), unsettled);
     }
 
     /** None of a file in which nothing was found and that was not judged. */

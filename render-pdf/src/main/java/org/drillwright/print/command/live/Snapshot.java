@@ -180,12 +180,6 @@ public final class Snapshot {
                 && change.renamed().isEmpty()
                 && trouble.equals(later.trouble)
                 && school().equals(later.school())
-                && findings().equals(later.findings());
-    }
-
-    private List<String> findings() {
-        return folderFindings().stream()
-                .map(one -> one.severity() + one.rule() + one.span() + one.what() + one.wayOut())
-                .toList();
+                && LiveDrill.said(settings).equals(LiveDrill.said(later.settings));
     }
 }

@@ -98,17 +98,19 @@ final class PlanMarks {
     }
 
     private Message notAmong(String mark) {
-        Message day = Message.day(tonight.plan().brief().date());
         return plans.all().isEmpty()
-                ? Message.of(PlanMarks.class, "not.among.none", mark, tonight.named(), day)
-                : Message.of(PlanMarks.class, "not.among", mark, tonight.named(), day, printed());
+                ? Message.of(PlanMarks.class, "not.among.none", mark, tonight.named(), day())
+                : Message.of(PlanMarks.class, "not.among", mark, tonight.named(), day(), printed());
     }
 
     private Message noMark(String typed) {
-        Message day = Message.day(tonight.plan().brief().date());
         return plans.all().isEmpty()
-                ? Message.of(PlanMarks.class, "no.mark.none", typed, PlanMark.wrongWith(typed), day)
-                : Message.of(PlanMarks.class, "no.mark", typed, PlanMark.wrongWith(typed), day, printed());
+                ? Message.of(PlanMarks.class, "no.mark.none", typed, PlanMark.wrongWith(typed), day())
+                : Message.of(PlanMarks.class, "no.mark", typed, PlanMark.wrongWith(typed), day(), printed());
+    }
+
+    private Message day() {
+        return Message.day(tonight.plan().brief().date());
     }
 
     private Message printed() {

@@ -189,10 +189,11 @@ public final class InLanguage {
     /**
      * Writes into the language's file what has no translation yet, of all drills of the school, and marks what no drill has
      * any more.
+     *
+     * @throws java.util.NoSuchElementException if no language was asked for
      */
     public void listMissing() {
-        Interpreter known = interpreter.orElseThrow(
-                () -> new CannotRun(Message.of(InLanguage.class, "in-language.listmissing.goes.with.in")));
+        Interpreter known = interpreter.orElseThrow();
         Map<String, Message> wanted = new LinkedHashMap<>();
         Set<String> used = new LinkedHashSet<>();
         new DrillChooser(folder).names().forEach(name -> {

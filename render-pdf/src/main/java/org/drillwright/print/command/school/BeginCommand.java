@@ -1,22 +1,19 @@
 package org.drillwright.print.command.school;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drillwright.model.Language;
 import org.drillwright.model.SheetSize;
-import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.CommandInSchool;
-import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.write.SchoolSkeleton;
 import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.school.DrillFiles;
-import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -40,12 +37,7 @@ public final class BeginCommand extends CommandInSchool {
 
     @Override
     public Integer call() {
-        Path folder = school.folder()
-                .map(named -> Locations.existing(run.here(), named)
-                        .filter(Files::isDirectory)
-                        .orElseThrow(() -> new CannotRun(
-                                Message.of(BeginCommand.class, "begin-command.there.is.no.folder", named))))
-                .orElse(run.here());
+        Path folder = school.folder().map(new SchoolSearch(run)::existing).orElse(run.here());
         Path file = folder.resolve(DrillFiles.SETTINGS);
         new WholeFile(file)
                 .create(SchoolSkeleton.of(

@@ -121,11 +121,15 @@ final class WordsAnswer {
     }
 
     private void unread(String words, Span span) {
-        Message near = reader.meant(words, span)
+        say(Message.of(WordsAnswer.class, "words-answer.is.not.understood", part(words, span))
+                .then(near(reader, words, span)));
+    }
+
+    /** What may have been meant; nothing if nobody knows. */
+    static Message near(TurnReader reader, String words, Span span) {
+        return reader.meant(words, span)
                 .map(word -> Message.of(WordsAnswer.class, "words-answer.did.you.mean", word))
                 .orElse(Message.none());
-        say(Message.of(WordsAnswer.class, "words-answer.is.not.understood", part(words, span))
-                .then(near));
     }
 
     private static String part(String words, Span span) {

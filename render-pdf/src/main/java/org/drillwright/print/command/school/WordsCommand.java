@@ -48,11 +48,8 @@ public final class WordsCommand extends CommandInSchool {
     }
 
     private static Message unknown(TurnReader reader, String words) {
-        Message near = reader.meant(words, new Span(0, words.length()))
-                .map(one -> Message.of(WordsCommand.class, "words-command.did.you.mean", one))
-                .orElse(Message.none());
         return Message.of(WordsCommand.class, "words-command.is.not.a.known", words)
-                .then(near)
+                .then(WordsAnswer.near(reader, words, new Span(0, words.length())))
                 .then(Message.of(WordsCommand.class, "words-command.a.school.can.add"));
     }
 }

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.filewatch.FileWatcher;
+import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.live.LiveSchool;
 import org.drillwright.print.command.watch.page.Routes;
 import org.drillwright.print.command.watch.web.LoopbackServer;
@@ -44,7 +45,7 @@ public final class WatchSession implements AutoCloseable {
         try {
             return LiveSchool.open(root);
         } catch (IOException problem) {
-            throw new CannotRun(Message.of(WatchSession.class, "watching.the.folder.cannot.be", root), problem);
+            throw Schools.unreadable(root, problem);
         }
     }
 

@@ -18,10 +18,6 @@ final class LanguageOption {
     @Option(names = "--list-missing")
     boolean listMissing;
 
-    boolean isAsked() {
-        return into.isPresent();
-    }
-
     /** The language, when the file has been completed if that was asked for. */
     InLanguage open(Invocation run, SchoolFolder folder) {
         if (listMissing && into.isEmpty()) {

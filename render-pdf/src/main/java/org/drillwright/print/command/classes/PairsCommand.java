@@ -56,7 +56,7 @@ public final class PairsCommand extends PeopleCommand {
     InitialsOption initials = new InitialsOption();
 
     @Mixin
-    ChangeOptions changes = new ChangeOptions();
+    StageOptions stages = new StageOptions();
 
     @Option(names = "--keep")
     boolean keep;
@@ -170,7 +170,7 @@ public final class PairsCommand extends PeopleCommand {
         mustHavePeople(read);
         Tonight tonight = walk.map(form -> read.moving(form.movement())).orElse(read);
         Wall wall = Wall.of(tonight, mark);
-        Shown shown = wall.shown(changes.changes());
+        Shown shown = wall.shown(stages.typed().substitutions());
         if (!why.isEmpty()) {
             return why(tonight, shown);
         }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Stack;
 import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.planning.Substitution;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.IParameterConsumer;
 import picocli.CommandLine.MissingParameterException;
@@ -65,7 +66,7 @@ final class RoundByRound {
     }
 
     /** The first thing that was said of somebody before any round was named; nothing if a round came first. */
-    Optional<String> withoutRound() {
+    private Optional<String> withoutRound() {
         return said.stream().findFirst().map(Word::option).filter(option -> !option.equals(FROM));
     }
 
@@ -94,6 +95,24 @@ final class RoundByRound {
             before = word.option();
         }
         return stages;
+    }
+
+    /** Who came late or left early: nothing may be said before a round, and no round after a later one. */
+    List<Substitution> substitutions() {
+        withoutRound().ifPresent(option -> {
+            throw new CannotRun(Message.of(RoundByRound.class, "round.before", option));
+        });
+        List<Substitution> changes = new ArrayList<>();
+        int last = 1;
+        for (Stage stage : stages()) {
+            if (stage.fromRound() < last) {
+                throw new CannotRun(Message.of(RoundByRound.class, "round.from", last));
+            }
+            last = stage.fromRound();
+            changes.add(new Substitution(
+                    last, stage.without().stream().map(Gone::name).toList(), stage.with()));
+        }
+        return changes;
     }
 
     private static int number(String typed) {

@@ -9,7 +9,6 @@ import org.drillwright.explain.SetWorkJson;
 import org.drillwright.explain.SetWorkText;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
-import org.drillwright.print.command.console.TextFormat;
 import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.printing.CountedNoun;
@@ -19,7 +18,7 @@ import org.drillwright.report.DisplayWidth;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Shows what a set works. */
@@ -29,12 +28,8 @@ public final class CoverageCommand extends CommandInSchool {
     @Parameters(paramLabel = "SET", arity = "0..1")
     Optional<String> set = Optional.empty();
 
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text")
-    TextFormat format = TextFormat.TEXT;
-
-    /** How it was asked for once. */
-    @Option(names = "--json", hidden = true)
-    boolean json;
+    @Mixin
+    FormatOption format = new FormatOption();
 
     public CoverageCommand(Invocation run, SchoolOption school) {
         super(run, school);
@@ -53,7 +48,7 @@ public final class CoverageCommand extends CommandInSchool {
                 .flatMap(pick -> pick.entry().subject().stream())
                 .toList();
         SetWork work = SetWork.of(drills, folder.school());
-        if (json || format == TextFormat.JSON) {
+        if (format.isForPrograms()) {
             List<String> ids = drills.stream().map(drill -> drill.drill().id()).toList();
             run.data().print(SetWorkJson.of(work, set.orElse(""), ids, run.language()));
         } else {

@@ -6,13 +6,12 @@ import org.drillwright.explain.Explanation;
 import org.drillwright.explain.ExplanationJson;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
-import org.drillwright.print.command.console.TextFormat;
 import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.Selection;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Tells a drill count by count as it was played. */
@@ -22,12 +21,8 @@ public final class ExplainCommand extends CommandInSchool {
     @Parameters(paramLabel = "DRILL", arity = "1")
     String drill = "";
 
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text")
-    TextFormat format = TextFormat.TEXT;
-
-    /** How it was asked for once. */
-    @Option(names = "--json", hidden = true)
-    boolean json;
+    @Mixin
+    FormatOption format = new FormatOption();
 
     public ExplainCommand(Invocation run, SchoolOption school) {
         super(run, school);
@@ -49,7 +44,7 @@ public final class ExplainCommand extends CommandInSchool {
     }
 
     private void tell(Subject subject) {
-        if (json || format == TextFormat.JSON) {
+        if (format.isForPrograms()) {
             run.data().print(ExplanationJson.of(subject, run.language()));
         } else {
             run.out().print(Explanation.text(subject, run.language()));

@@ -1,9 +1,6 @@
 package org.drillwright.print.command.printing;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.drillwright.check.Subject;
 import org.drillwright.model.Language;
 import org.drillwright.model.School;
 import org.drillwright.model.Translations;
@@ -19,12 +15,8 @@ import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.printing.chosen.ChosenDrill;
 import org.drillwright.print.command.printing.chosen.ChosenDrills;
-import org.drillwright.print.command.printing.chosen.DrillChooser;
-import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.read.ReadTranslations;
 import org.drillwright.read.Reading;
-import org.drillwright.read.TranslationsReader;
-import org.drillwright.read.TranslationsText;
 import org.drillwright.report.DisplayWidth;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.TranslationFolder;
@@ -52,11 +44,6 @@ public final class InLanguage {
         Translations words =
                 own.flatMap(Reading::value).map(ReadTranslations::translations).orElse(Translations.NONE);
         this.interpreter = into.map(language -> new Interpreter(folder.school(), language, words));
-    }
-
-    /** All as it was written. */
-    public static InLanguage asWritten(Invocation run, SchoolFolder folder) {
-        return of(run, folder, Optional.empty());
     }
 
     /** Refuses a file of translations that has an error, which is shown. */
@@ -187,75 +174,12 @@ public final class InLanguage {
     }
 
     /**
-     * Writes into the language's file what has no translation yet, of all drills of the school, and marks what no drill has
-     * any more.
+     * Adds to the language's file what has no translation yet.
      *
      * @throws java.util.NoSuchElementException if no language was asked for
      */
     public void listMissing() {
-        Interpreter known = interpreter.orElseThrow();
-        Map<String, Message> wanted = new LinkedHashMap<>();
-        Set<String> used = new LinkedHashSet<>();
-        new DrillChooser(folder).names().forEach(name -> {
-            used.add(Translations.plain(name));
-            if (known.isUnknown(name)) {
-                wanted.putIfAbsent(Translations.plain(name), Message.of(InLanguage.class, "in-language.set.name"));
-            }
-        });
-        List<Subject> drills = folder.entries().stream()
-                .flatMap(entry -> entry.subject().stream())
-                .toList();
-        for (Subject drill : drills) {
-            Rendering one = known.render(drill);
-            one.wanted().forEach(wanted::putIfAbsent);
-            used.addAll(one.used());
-        }
-        write(wanted, used);
-    }
-
-    private void write(Map<String, Message> wanted, Set<String> used) {
-        TranslationFolder translations = new TranslationFolder(folder);
-        Language language = into.orElseThrow();
-        Path file = translations.file(language);
-        String shown = translations.shown(language);
-        Optional<ReadTranslations> there = own.flatMap(Reading::value);
-        Map<String, Message> fresh = new LinkedHashMap<>(wanted);
-        there.ifPresent(read -> read.translations().entries().stream()
-                .map(entry -> Translations.plain(entry.from()))
-                .forEach(fresh::remove));
-        int room = TranslationsReader.MOST
-                - there.map(read -> read.translations().entries().size()).orElse(0);
-        List<String> beyond = new ArrayList<>(fresh.keySet()).subList(Math.min(room, fresh.size()), fresh.size());
-        int left = beyond.size();
-        Set.copyOf(beyond).forEach(fresh::remove);
-        if (there.isEmpty() && fresh.isEmpty()) {
-            run.say(Message.of(InLanguage.class, "in-language.nothing.is.missing.in", name(language)));
-            return;
-        }
-        String text = there.isEmpty()
-                ? TranslationsText.of(fresh, run.language())
-                : TranslationsText.with(there.get(), fresh, used, run.language())
-                        .orElseThrow(
-                                () -> new CannotRun(Message.of(InLanguage.class, "in-language.is.laid.out.so", shown)));
-        if (there.isPresent() && text.equals(there.get().file().text())) {
-            run.say(Message.of(InLanguage.class, "in-language.nothing.is.missing.in2", shown));
-            return;
-        }
-        try {
-            Files.createDirectories(file.getParent() == null ? file : file.getParent());
-        } catch (IOException problem) {
-            throw new CannotRun(Message.of(InLanguage.class, "in-language.the.folder.of.cannot", shown), problem);
-        }
-        there.ifPresentOrElse(
-                read -> new WholeFile(file).rewrite(read.file().text(), text), () -> new WholeFile(file).create(text));
-        Message added = left == 0
-                ? Message.of(InLanguage.class, "in-language.added", shown, CountedNoun.of(fresh.size(), "text"))
-                : Message.of(
-                        InLanguage.class,
-                        "in-language.added.not.all",
-                        shown,
-                        CountedNoun.of(fresh.size(), "text"),
-                        left);
-        run.say(added);
+        new MissingTexts(run, folder, into.orElseThrow(), own.flatMap(Reading::value), interpreter.orElseThrow())
+                .list();
     }
 }

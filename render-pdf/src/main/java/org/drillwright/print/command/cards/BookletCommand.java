@@ -2,10 +2,10 @@ package org.drillwright.print.command.cards;
 
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.documents.Binding;
+import org.drillwright.print.command.documents.BookletRun;
 import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.packet.Binding;
-import org.drillwright.print.command.packet.BookletRun;
 import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.print.command.printing.SheetOption;
 import org.drillwright.print.command.write.Kind;

@@ -25,7 +25,7 @@ import org.drillwright.print.command.printing.SchoolFaces;
 import org.drillwright.print.command.printing.TestSheet;
 import org.drillwright.print.command.printing.chosen.ChosenDrills;
 import org.drillwright.print.command.printing.chosen.DrillChooser;
-import org.drillwright.print.command.record.Reprint;
+import org.drillwright.print.command.prints.Reprint;
 import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.layout.words.Back;

@@ -8,10 +8,10 @@ import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.documents.HandoutRun;
+import org.drillwright.print.command.documents.PhoneRun;
 import org.drillwright.print.command.folder.CommandInSchool;
 import org.drillwright.print.command.folder.SchoolOption;
-import org.drillwright.print.command.packet.PacketRun;
-import org.drillwright.print.command.packet.PhoneRun;
 import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.print.command.printing.PaperChoice;
 import org.drillwright.print.command.printing.PrintOptions;
@@ -99,6 +99,6 @@ public final class HandoutCommand extends CommandInSchool {
         School settings = folder.school();
         SheetSize size = sheet.of(settings);
         PrintOptions choices = paper.of(card.format(settings), PaperChoice.of(size), back, draft);
-        return new PacketRun(run, folder, printed, choices, size).handout(set, file);
+        return new HandoutRun(run, folder, printed, choices, size).print(set, file);
     }
 }

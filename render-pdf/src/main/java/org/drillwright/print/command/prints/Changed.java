@@ -1,4 +1,4 @@
-package org.drillwright.print.command.record;
+package org.drillwright.print.command.prints;
 
 import java.time.LocalDate;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.drillwright.print.command.record;
+package org.drillwright.print.command.prints;
 
 import java.io.IOException;
 import java.util.List;

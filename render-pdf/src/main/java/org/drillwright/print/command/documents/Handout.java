@@ -1,4 +1,4 @@
-package org.drillwright.print.command.packet;
+package org.drillwright.print.command.documents;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +36,7 @@ final class Handout implements Product {
     private final ChosenDrills picks;
     private final PrintOptions choices;
     private final SheetSize size;
-    private final PacketDocument document;
+    private final WholeDocument document;
     private final Labels labels;
     private final List<LaidCard> cards = new ArrayList<>();
     private int pages;
@@ -47,7 +47,7 @@ final class Handout implements Product {
             ChosenDrills picks,
             PrintOptions choices,
             SheetSize size,
-            PacketDocument document) {
+            WholeDocument document) {
         this.school = school;
         this.title = title;
         this.picks = picks;

@@ -1,4 +1,4 @@
-package org.drillwright.print.command.record;
+package org.drillwright.print.command.prints;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;

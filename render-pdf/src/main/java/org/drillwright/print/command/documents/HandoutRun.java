@@ -1,4 +1,4 @@
-package org.drillwright.print.command.packet;
+package org.drillwright.print.command.documents;
 
 import java.util.List;
 import org.drillwright.model.SheetSize;
@@ -13,8 +13,8 @@ import org.drillwright.print.command.write.NamedFile;
 import org.drillwright.print.pdf.DocumentInfo;
 import org.drillwright.school.SchoolFolder;
 
-/** Prints the cards of a school with the pages that belong around them. */
-public final class PacketRun {
+/** Prints the cards of a set as a packet for an assistant. */
+public final class HandoutRun {
 
     private final Invocation run;
     private final SchoolFolder folder;
@@ -22,7 +22,7 @@ public final class PacketRun {
     private final PrintOptions choices;
     private final SheetSize sheet;
 
-    public PacketRun(Invocation run, SchoolFolder folder, InLanguage language, PrintOptions choices, SheetSize sheet) {
+    public HandoutRun(Invocation run, SchoolFolder folder, InLanguage language, PrintOptions choices, SheetSize sheet) {
         this.language = language;
         this.run = run;
         this.folder = folder;
@@ -30,12 +30,12 @@ public final class PacketRun {
         this.sheet = sheet;
     }
 
-    /** A set for an assistant; whether all of it was printed. */
-    public boolean handout(String set, NamedFile file) {
+    /** Whether all of the set was printed. */
+    public boolean print(String set, NamedFile file) {
         ChosenDrills picks = language.picks(new DrillChooser(folder).sets(List.of(set)));
         DocumentInfo info =
                 new DocumentInfo(picks.title(), language.school().language().locale());
-        PacketDocument document = new PacketDocument(file, info, SchoolFaces.of(folder));
+        WholeDocument document = new WholeDocument(file, info, SchoolFaces.of(folder));
         boolean whole = new CardRun(run, language.school(), choices, document.faces())
                 .print(
                         picks,

@@ -1,4 +1,4 @@
-package org.drillwright.print.command.packet;
+package org.drillwright.print.command.documents;
 
 import java.util.List;
 import org.drillwright.print.command.write.NamedFile;
@@ -9,7 +9,7 @@ import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.PdfWriter;
 
 /** One whole document and its place. */
-record PacketDocument(NamedFile file, DocumentInfo info, Family faces) {
+record WholeDocument(NamedFile file, DocumentInfo info, Family faces) {
 
     String shown() {
         return file.shown();

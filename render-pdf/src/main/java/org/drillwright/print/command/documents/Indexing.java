@@ -1,4 +1,4 @@
-package org.drillwright.print.command.packet;
+package org.drillwright.print.command.documents;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,4 +1,4 @@
-package org.drillwright.print.command.packet;
+package org.drillwright.print.command.documents;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -85,12 +85,12 @@ public final class BookletRun {
         Booklet book = tooLong.isEmpty() ? all : book(picks.title(), whole, labels);
         List<Frame> pages = book.pages(grid, labels, faces);
         DocumentInfo info = new DocumentInfo(picks.title(), school.language().locale());
-        write(book, pages, new PacketDocument(file, info, faces));
+        write(book, pages, new WholeDocument(file, info, faces));
         language.tell();
         return refusal.close();
     }
 
-    private void write(Booklet book, List<Frame> pages, PacketDocument document) {
+    private void write(Booklet book, List<Frame> pages, WholeDocument document) {
         Message drills =
                 Message.counted(BookletRun.class, "drills", book.entries().size());
         Message count = Message.counted(BookletRun.class, "pages", pages.size());

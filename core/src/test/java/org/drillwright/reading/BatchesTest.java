@@ -45,6 +45,7 @@ class BatchesTest {
         "x, 66, 3",
         "y, 72, 0",
         "z, 79, 4",
+        "aa, 78, 5",
         "fr1 fr2, 92, 0",
         "it1 it2, 92, 0",
         "es1 es2 es3 es4, 76, 4",

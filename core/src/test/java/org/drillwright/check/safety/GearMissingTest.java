@@ -57,6 +57,9 @@ class GearMissingTest {
                 "[mask if you like, jacket, underarm protector, glove] | mask",
                 "[2 masks, white fencing jacket (size M), underarm protectors for both, a leather glove each] | ''",
                 "[mask and glove, jacket, plastron]                 | ''",
+                "[mask, jacket, under plastron, glove]              | ''",
+                "[mask, jacket, the half jacket that goes underneath, glove] | ''",
+                "[mask, half jacket, glove]                         | jacket",
                 "[masque de fleuret 350N, veste, sous-plastron, gant pour chacun] | ''",
             })
     void a_touch_asks_for_all_of_it(String gear, String lacking) {

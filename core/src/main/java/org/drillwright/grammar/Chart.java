@@ -2,6 +2,7 @@ package org.drillwright.grammar;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
@@ -54,15 +55,23 @@ public final class Chart<M> {
             List<M> meant) {
 
         Production.Child next() {
-            return rule.children().get(done);
+            return rule.child(done);
         }
     }
 
     /** What stands in one stretch. */
     private static final class Cell<M> {
         private final Map<String, List<Phrase<M>>> phrases = new HashMap<>();
+
+        /** The numbers of the categories of which there is a phrase: most are asked for in vain. */
+        private final BitSet there = new BitSet();
+
         private final List<Begun<M>> begun = new ArrayList<>();
         private final Deque<Phrase<M>> fresh = new ArrayDeque<>();
+
+        boolean isEmpty() {
+            return phrases.isEmpty() && begun.isEmpty();
+        }
 
         List<Phrase<M>> of(String category) {
             return phrases.getOrDefault(category, List.of());
@@ -150,7 +159,12 @@ public final class Chart<M> {
     }
 
     private void add(Cell<M> cell, Phrase<M> phrase, int most) {
-        List<Phrase<M>> kept = cell.phrases.computeIfAbsent(phrase.category(), category -> new ArrayList<>());
+        List<Phrase<M>> kept = cell.phrases.get(phrase.category());
+        if (kept == null) {
+            kept = new ArrayList<>();
+            cell.phrases.put(phrase.category(), kept);
+            grammar.number(phrase.category()).ifPresent(cell.there::set);
+        }
         for (int at = 0; at < kept.size(); at++) {
             if (kept.get(at).saysTheSame(phrase)) {
                 if (kept.get(at).weight() <= phrase.weight()) {
@@ -175,7 +189,7 @@ public final class Chart<M> {
     private void close(Cell<M> cell, int from, int to) {
         while (!cell.fresh.isEmpty()) {
             Phrase<M> phrase = cell.fresh.poll();
-            for (Production rule : outlook.beginningWith(phrase.category(), to)) {
+            for (Production rule : outlook.beginningWith(phrase, to)) {
                 begin(cell, rule, phrase);
             }
             buildIn(cell, phrase, from, to);
@@ -183,7 +197,7 @@ public final class Chart<M> {
     }
 
     private void begin(Cell<M> cell, Production rule, Phrase<M> phrase) {
-        Production.Child child = rule.children().get(0);
+        Production.Child child = rule.child(0);
         if (!child.condition().holds(phrase.features())) {
             return;
         }
@@ -193,7 +207,7 @@ public final class Chart<M> {
     }
 
     private void step(Cell<M> cell, Begun<M> begun, int to) {
-        if (begun.done() < begun.rule().children().size()) {
+        if (begun.done() < begun.rule().size()) {
             if (outlook.mayGoOn(begun.rule(), begun.done(), to)) {
                 cell.begun.add(begun);
             }
@@ -293,9 +307,15 @@ public final class Chart<M> {
     // ---- two phrases beside each other
 
     private void join(Cell<M> left, Cell<M> right, Cell<M> whole, int to) {
+        if (right.phrases.isEmpty() || left.isEmpty()) {
+            return;
+        }
         for (Begun<M> begun : left.begun) {
-            for (Phrase<M> phrase : right.of(begun.next().category())) {
-                advance(whole, begun, phrase, to);
+            Production.Child next = begun.next();
+            if (right.there.get(next.number())) {
+                for (Phrase<M> phrase : right.of(next.category())) {
+                    advance(whole, begun, phrase, to);
+                }
             }
         }
         for (String category : grammar.heads()) {

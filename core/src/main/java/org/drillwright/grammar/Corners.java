@@ -33,7 +33,7 @@ final class Corners {
 
     Corners(Categories categories, Collection<Production> rules, Collection<String> nouns, Collection<String> heads) {
         this.categories = categories;
-        rules.forEach(rule -> begins(rule.children().get(0).category(), rule.parent()));
+        rules.forEach(rule -> begins(rule.child(0).category(), rule.parent()));
         nouns.forEach(noun -> begins(noun, "NP"));
         heads.forEach(head -> begins("ARG", head));
         BUILT_IN.forEach((first, made) -> made.forEach(whole -> begins(first, whole)));

@@ -7,7 +7,9 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.drillwright.lexicon.TableLines;
 
 /**
@@ -20,27 +22,17 @@ public final class Grammar {
 
     private final Categories numbers = new Categories();
     private final List<Production> rules = new ArrayList<>();
-    private final Map<String, List<Beginning>> byFirst = new HashMap<>();
+    private final Map<String, List<Production>> byFirst = new HashMap<>();
+
+    /** The same by the concepts that were asked for so far; there are no more than the words of the language have. */
+    private final Map<String, Map<String, Beginnings>> byConcept = new ConcurrentHashMap<>();
+
     private final Set<String> nouns = new HashSet<>();
     private final Set<String> late = new HashSet<>();
     private final Set<String> last = new HashSet<>();
     private final List<String> heads = new ArrayList<>(List.of("VP"));
     private final Set<String> literals = new HashSet<>();
     private final Corners corners;
-
-    /**
-     * A construction, as it is begun by its first part.
-     *
-     * @param second the number of its second part; negative if it has none
-     */
-    record Beginning(Production rule, int second) {
-
-        static Beginning of(Production rule) {
-            return new Beginning(
-                    rule,
-                    rule.children().size() == 1 ? -1 : rule.children().get(1).number());
-        }
-    }
 
     private Grammar(List<String> lines) {
         for (String text : lines) {
@@ -70,8 +62,8 @@ public final class Grammar {
 
     private void add(Production rule) {
         rules.add(rule);
-        byFirst.computeIfAbsent(rule.children().get(0).category(), first -> new ArrayList<>())
-                .add(Beginning.of(rule));
+        byFirst.computeIfAbsent(rule.child(0).category(), first -> new ArrayList<>())
+                .add(rule);
         for (Production.Child child : rule.children()) {
             if (Production.isLiteral(child.category())) {
                 literals.add(child.category().startsWith("'") ? child.category().substring(1) : child.category());
@@ -79,8 +71,29 @@ public final class Grammar {
         }
     }
 
-    List<Beginning> beginningWith(String category) {
-        return byFirst.getOrDefault(category, List.of());
+    /**
+     * The constructions whose first part is of a category and may be of a concept, in their order.
+     *
+     * @param concept empty for what has none
+     */
+    Beginnings beginningWith(String category, String concept) {
+        List<Production> all = byFirst.getOrDefault(category, List.of());
+        return all.isEmpty()
+                ? Beginnings.NONE
+                : byConcept
+                        .computeIfAbsent(category, first -> new ConcurrentHashMap<>())
+                        .computeIfAbsent(
+                                concept,
+                                asked -> new Beginnings(all.stream()
+                                        .filter(rule ->
+                                                rule.child(0).condition().mayHold("c", asked))
+                                        .toList()));
+    }
+
+    /** The number of a category; empty if no construction asks for it. */
+    OptionalInt number(String category) {
+        int number = numbers.known(category);
+        return number < 0 ? OptionalInt.empty() : OptionalInt.of(number);
     }
 
     Corners corners() {

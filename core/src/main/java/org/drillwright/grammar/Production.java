@@ -6,14 +6,14 @@ import java.util.List;
 import org.drillwright.lexicon.Condition;
 import org.drillwright.lexicon.Features;
 
-/**
- * A construction: {@code PARENT -> CHILD[condition] 'word- , => feature=value @weight}.
- *
- * @param result what the whole says besides what its parts say
- * @param weight what it costs; 1 if not said
- * @param line as it is written
- */
-record Production(String parent, List<Child> children, Features result, double weight, String line) {
+/** A construction: {@code PARENT -> CHILD[condition] 'word- , => feature=value @weight}. */
+final class Production {
+
+    private final String parent;
+    private final Child[] children;
+    private final Features result;
+    private final double weight;
+    private final String line;
 
     /** What of a part goes up to the whole. */
     enum Up {
@@ -36,8 +36,44 @@ record Production(String parent, List<Child> children, Features result, double w
      */
     record Child(String category, int number, Condition condition, Up up, String relation) {}
 
-    Production {
-        children = List.copyOf(children);
+    private Production(String parent, List<Child> children, Features result, double weight, String line) {
+        this.parent = parent;
+        this.children = children.toArray(Child[]::new);
+        this.result = result;
+        this.weight = weight;
+        this.line = line;
+    }
+
+    String parent() {
+        return parent;
+    }
+
+    List<Child> children() {
+        return List.of(children);
+    }
+
+    /** How many parts it has, 1 or more. */
+    int size() {
+        return children.length;
+    }
+
+    Child child(int at) {
+        return children[at];
+    }
+
+    /** What the whole says besides what its parts say. */
+    Features result() {
+        return result;
+    }
+
+    /** What it costs; 1 if not said. */
+    double weight() {
+        return weight;
+    }
+
+    /** As it is written. */
+    String line() {
+        return line;
     }
 
     /** @throws IllegalArgumentException if the line is no rule */

@@ -10,6 +10,9 @@ public final class Condition {
 
     private final Test[] tests;
 
+    /** The bit of the name of each. */
+    private final long[] bits;
+
     /** The bits of the names that have to be there. */
     private final long needed;
 
@@ -25,8 +28,8 @@ public final class Condition {
             values = List.copyOf(values);
         }
 
-        boolean holds(Features features) {
-            int at = features.at(name);
+        private boolean holds(Features features, long bit) {
+            int at = features.at(name, bit);
             boolean there = at >= 0 && (values.isEmpty() || values.contains(features.valueAt(at)));
             return there != absent;
         }
@@ -34,6 +37,7 @@ public final class Condition {
 
     private Condition(List<Test> tests) {
         this.tests = tests.toArray(Test[]::new);
+        this.bits = tests.stream().mapToLong(test -> Features.bit(test.name())).toArray();
         long names = 0;
         for (Test test : tests) {
             names |= test.absent() ? 0 : Features.bit(test.name());
@@ -70,9 +74,27 @@ public final class Condition {
         if (!features.mayHave(needed)) {
             return false;
         }
-        for (Test test : tests) {
-            if (!test.holds(features)) {
+        for (int at = 0; at < tests.length; at++) {
+            if (!tests[at].holds(features, bits[at])) {
                 return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Whether it may hold of something whose one feature is known.
+     *
+     * @param value of the feature; empty if it is not there
+     */
+    public boolean mayHold(String name, String value) {
+        for (Test test : tests) {
+            if (test.name().equals(name)) {
+                boolean there = !value.isEmpty()
+                        && (test.values().isEmpty() || test.values().contains(value));
+                if (there == test.absent()) {
+                    return false;
+                }
             }
         }
         return true;

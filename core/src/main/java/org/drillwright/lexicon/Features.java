@@ -34,7 +34,7 @@ public final class Features {
     }
 
     /** One of 64 bits for a name; two names may share one. */
-    static long bit(String name) {
+    public static long bit(String name) {
         return 1L << ((name.hashCode() * 0x9E3779B9) >>> 26);
     }
 
@@ -85,9 +85,13 @@ public final class Features {
         return at >= 0 && pairs[at + 1].equals(value);
     }
 
-    /** Where a name stands; negative if it is not there. */
-    int at(String name) {
-        if (!mayHave(bit(name))) {
+    private int at(String name) {
+        return at(name, bit(name));
+    }
+
+    /** Where a name of such a bit stands; negative if it is not there. */
+    int at(String name, long bit) {
+        if ((bits & bit) == 0) {
             return -1;
         }
         for (int at = 0; at < pairs.length; at += 2) {

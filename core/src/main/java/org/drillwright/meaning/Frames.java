@@ -34,8 +34,28 @@ public final class Frames implements Sense<Meant> {
     private final Set<String> loose = new HashSet<>();
     private final Map<String, List<Meant>> known = new ConcurrentHashMap<>();
 
-    /** A frame of a concept, with what it asks of this head. */
-    private record Headed(SemanticFrame frame, List<Condition> asked) {}
+    /**
+     * A frame of a concept, with what it asks of this head.
+     *
+     * @param relations the bits of all relations that it takes, so that most that take others need not be looked at
+     * @param sorts the same of what may stand in them
+     */
+    private record Headed(SemanticFrame frame, List<Condition> asked, long relations, long sorts) {
+
+        static Headed of(SemanticFrame frame, List<Condition> asked) {
+            long relations = 0;
+            long sorts = 0;
+            for (SemanticFrame.Role role : frame.roles()) {
+                for (String relation : role.relations()) {
+                    relations |= Features.bit(relation);
+                }
+                for (String sort : role.sorts().keySet()) {
+                    sorts |= Features.bit(sort);
+                }
+            }
+            return new Headed(frame, List.copyOf(asked), relations, sorts);
+        }
+    }
 
     private Frames() {}
 
@@ -74,7 +94,7 @@ public final class Frames implements Sense<Meant> {
         frame.heads()
                 .forEach((concept, asked) -> byConcept
                         .computeIfAbsent(concept, key -> new ArrayList<>())
-                        .add(new Headed(frame, List.copyOf(asked))));
+                        .add(Headed.of(frame, asked)));
     }
 
     /** Each frame as it is written. */
@@ -90,21 +110,43 @@ public final class Frames implements Sense<Meant> {
     @Override
     public boolean mayTake(Features head, List<Argument<Meant>> arguments) {
         String concept = head.get("c").orElse("");
+        long relations = relations(arguments);
+        long sorts = sorts(arguments);
         for (Headed headed : byConcept.getOrDefault(concept, List.of())) {
-            if (headed.frame().mayTake(headed.asked(), head, arguments)) {
+            boolean near = (relations & ~headed.relations()) == 0 && (sorts & ~headed.sorts()) == 0;
+            if (near && headed.frame().mayTake(headed.asked(), head, arguments)) {
                 return true;
             }
         }
         return false;
     }
 
+    private static long relations(List<Argument<Meant>> arguments) {
+        long bits = 0;
+        for (int at = 0; at < arguments.size(); at++) {
+            bits |= Features.bit(arguments.get(at).relation());
+        }
+        return bits;
+    }
+
+    private static long sorts(List<Argument<Meant>> arguments) {
+        long bits = 0;
+        for (int at = 0; at < arguments.size(); at++) {
+            bits |= Features.bit(arguments.get(at).sort());
+        }
+        return bits;
+    }
+
     @Override
     public List<Sensed<Meant>> of(Features head, List<Argument<Meant>> arguments) {
         String concept = head.get("c").orElse("");
+        long relations = relations(arguments);
+        long sorts = sorts(arguments);
         List<Sensed<Meant>> found = new ArrayList<>();
         for (Headed headed : byConcept.getOrDefault(concept, List.of())) {
+            boolean near = (relations & ~headed.relations()) == 0 && (sorts & ~headed.sorts()) == 0;
             Optional<SemanticFrame.Filled> filled =
-                    headed.frame().fill(concept, headed.asked(), head, arguments, loose);
+                    near ? headed.frame().fill(concept, headed.asked(), head, arguments, loose) : Optional.empty();
             if (filled.isPresent()) {
                 found.add(sensed(filled.get(), headed.frame().weight()));
             }

@@ -1,10 +1,10 @@
 package org.drillwright.grammar;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.drillwright.lexicon.Condition;
 import org.drillwright.lexicon.Features;
+import org.drillwright.lexicon.TableLines;
 
 /** A construction: {@code PARENT -> CHILD[condition] 'word- , => feature=value @weight}. */
 final class Production {
@@ -78,7 +78,7 @@ final class Production {
 
     /** @throws IllegalArgumentException if the line is no rule */
     static Production parse(String line, Categories categories) {
-        List<String> words = new ArrayList<>(Arrays.asList(line.strip().split("\\s+")));
+        List<String> words = TableLines.words(line);
         double weight = 1;
         if (words.get(words.size() - 1).startsWith("@")) {
             weight = Double.parseDouble(words.remove(words.size() - 1).substring(1));

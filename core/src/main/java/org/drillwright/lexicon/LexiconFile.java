@@ -8,8 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
  * Reads a word list. A line is {@code CATEGORY lemma|lemma feature=value … [par=…]}, or begins with a word in small
@@ -19,10 +17,7 @@ import java.util.stream.Collectors;
  */
 public final class LexiconFile {
 
-    private static final Pattern PARTED = Pattern.compile("[ '-]");
     private static final String VERB = "V";
-    private static final Pattern BLANKS = Pattern.compile("\\s+");
-
     private final List<Paradigm> paradigms = new ArrayList<>();
     private final List<String> listedForms = new ArrayList<>();
     private final Map<String, List<String>> whole = new HashMap<>();
@@ -39,7 +34,7 @@ public final class LexiconFile {
 
     private final Set<String> clipped = new HashSet<>();
     private final List<Lexicon.Spelt> spelt = new ArrayList<>();
-    private final Set<String> seen = new HashSet<>();
+    private final Set<LexicalEntry> seen = new HashSet<>();
 
     private LexiconFile() {}
 
@@ -53,7 +48,7 @@ public final class LexiconFile {
         LexiconFile file = new LexiconFile();
         for (String line : TableLines.of(lines)) {
             try {
-                file.take(List.of(BLANKS.split(line)));
+                file.take(TableLines.words(line));
             } catch (IllegalArgumentException e) {
                 throw new IllegalArgumentException(e.getMessage() + " in the line: " + line, e);
             }
@@ -70,12 +65,21 @@ public final class LexiconFile {
 
     /** Of a language that cuts no word at will nothing is gathered. */
     private Clipping clipping() {
-        Set<String> listed = clipped.isEmpty()
-                ? Set.of()
-                : spelt.stream()
-                        .flatMap(form -> PARTED.splitAsStream(form.words()))
-                        .collect(Collectors.toSet());
+        Set<String> listed = new HashSet<>();
+        if (!clipped.isEmpty()) {
+            spelt.forEach(form -> addParts(form.words(), listed));
+        }
         return new Clipping(clipped, listed);
+    }
+
+    private static void addParts(String words, Set<String> parts) {
+        int begin = 0;
+        for (int at = 0; at <= words.length(); at++) {
+            if (at == words.length() || " '-".indexOf(words.charAt(at)) >= 0) {
+                parts.add(words.substring(begin, at));
+                begin = at + 1;
+            }
+        }
     }
 
     private void take(List<String> words) {
@@ -114,7 +118,7 @@ public final class LexiconFile {
         for (String lemma : words.get(1).split("\\|")) {
             String plain = Spelling.fold(lemma.replace('_', ' '));
             LexicalEntry entry = new LexicalEntry(words.get(0), features, plain);
-            if (!seen.add(entry.toString())) {
+            if (!seen.add(entry)) {
                 throw new IllegalArgumentException("'" + lemma + "' stands twice as " + words.get(0) + " " + features);
             }
             forms(entry, paradigm.map(word -> word.substring(4)).orElse(""));

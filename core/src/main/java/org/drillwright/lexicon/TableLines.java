@@ -1,5 +1,6 @@
 package org.drillwright.lexicon;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -11,6 +12,22 @@ public final class TableLines {
     private static final Pattern REMARK = Pattern.compile("(^|\\s)#.*");
 
     private TableLines() {}
+
+    /** The words of a line, parted by blanks; without a pattern, as all tables are read at each start. */
+    public static List<String> words(String line) {
+        List<String> words = new ArrayList<>();
+        int begin = -1;
+        for (int at = 0; at <= line.length(); at++) {
+            boolean blank = at == line.length() || line.charAt(at) <= ' ';
+            if (blank && begin >= 0) {
+                words.add(line.substring(begin, at));
+                begin = -1;
+            } else if (!blank && begin < 0) {
+                begin = at;
+            }
+        }
+        return words;
+    }
 
     /**
      * What the lines say, in their order: without remarks, and without lines that hold nothing else.

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.drillwright.grammar.Argument;
 import org.drillwright.lexicon.Condition;
 import org.drillwright.lexicon.Features;
+import org.drillwright.lexicon.TableLines;
 
 /**
  * What a concept means with certain arguments: {@code CONCEPT[condition] : relation:SORT[condition]? … => actions @weight}.
@@ -71,7 +72,7 @@ record SemanticFrame(
         }
         List<Role> roles = new ArrayList<>();
         String between = line.substring(colon + 3, arrow).strip();
-        for (String word : between.isEmpty() ? new String[0] : between.split("\\s+")) {
+        for (String word : TableLines.words(between)) {
             roles.add(role(word));
         }
         String means = line.substring(arrow + 2).strip();

@@ -20,7 +20,7 @@ public final class Lexicon {
     private final Cutting cutting;
     private final List<Paradigm> verbs;
     private final Node root = new Node();
-    private final Map<LexicalEntry, Map<String, String>> forms = new LinkedHashMap<>();
+    private final List<Spelt> spelt;
     private final Set<String> single = new HashSet<>();
     private final Set<String> taking = new HashSet<>();
     private final Enclitics enclitics;
@@ -54,6 +54,7 @@ public final class Lexicon {
         this.verbs = paradigms.stream()
                 .filter(paradigm -> paradigm.names().contains("V"))
                 .toList();
+        this.spelt = List.copyOf(spelt);
         for (Spelt one : spelt) {
             add(one);
         }
@@ -66,7 +67,6 @@ public final class Lexicon {
             node = node.next.computeIfAbsent(word, key -> new Node());
         }
         node.here.add(one.entry());
-        forms.computeIfAbsent(one.of(), entry -> new LinkedHashMap<>()).putIfAbsent(one.form(), one.words());
         if (words.size() == 1) {
             single.add(words.get(0));
         }
@@ -195,9 +195,13 @@ public final class Lexicon {
         return Collections.unmodifiableSet(single);
     }
 
-    /** Every entry, in the order of the list, with its forms by name. */
+    /** Every entry, in the order of the list, with its forms by name; gathered anew, as who only reads never asks for it. */
     public Map<LexicalEntry, Map<String, String>> forms() {
-        return new LinkedHashMap<>(forms);
+        Map<LexicalEntry, Map<String, String>> forms = new LinkedHashMap<>();
+        for (Spelt one : spelt) {
+            forms.computeIfAbsent(one.of(), entry -> new LinkedHashMap<>()).putIfAbsent(one.form(), one.words());
+        }
+        return forms;
     }
 
     /**
@@ -214,7 +218,7 @@ public final class Lexicon {
         }
         String first = words.get(0).folded();
         String rest = words.stream().skip(1).map(token -> " " + token.folded()).collect(Collectors.joining());
-        forms.forEach((entry, spelt) -> {
+        forms().forEach((entry, spelt) -> {
             if (entry.category().equals("V") && entry.lemma().equals(Spelling.fold(known.strip()))) {
                 verbs.stream()
                         .flatMap(paradigm -> paradigm.inflect(first).stream())

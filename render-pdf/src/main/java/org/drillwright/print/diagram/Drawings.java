@@ -1,7 +1,8 @@
 package org.drillwright.print.diagram;
 
 import org.drillwright.print.diagram.stage.Drawing;
-import org.drillwright.print.pose.Posing;
+import org.drillwright.print.diagram.stage.Sight;
+import org.drillwright.print.pose.Pose;
 import org.drillwright.print.pose.RecentCache;
 import org.drillwright.print.pose.Scene;
 
@@ -11,7 +12,7 @@ final class Drawings {
     private static final int MOST = 500;
 
     /** @param width in points */
-    private record Wanted(Scene scene, double width) {}
+    private record Wanted(Sight sight, double width) {}
 
     private static final RecentCache<Wanted, Drawing> LATELY = new RecentCache<>(MOST);
 
@@ -20,9 +21,10 @@ final class Drawings {
     private Drawings() {}
 
     /** What a scene shows, so wide, in points. */
-    static Drawing of(Scene scene, double width) {
-        return LATELY.of(new Wanted(scene, width), () -> {
-            Drawing drawing = Drawing.of(scene, Posing.of(scene), width);
+    static Drawing of(Scene scene, Pose pose, double width) {
+        Sight sight = Sight.of(scene, pose);
+        return LATELY.of(new Wanted(sight, width), () -> {
+            Drawing drawing = Drawing.of(sight, width);
             return ALIKE.of(drawing, () -> drawing);
         });
     }

@@ -128,6 +128,6 @@ public final class Picture {
     }
 
     private Drawing drawing(double width) {
-        return drawn.computeIfAbsent(width, wide -> Drawings.of(scene, wide));
+        return drawn.computeIfAbsent(width, wide -> Drawings.of(scene, pose, wide));
     }
 }

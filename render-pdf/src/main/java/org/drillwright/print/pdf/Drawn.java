@@ -3,6 +3,7 @@ package org.drillwright.print.pdf;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.cos.COSName;
@@ -27,6 +28,9 @@ final class Drawn {
     private final Fonts fonts;
     private final Map<Key, COSName> names = new HashMap<>();
 
+    /** The same found by the very list of their marks, as whoever draws a picture again has it; comparing takes long. */
+    private final Map<List<Mark>, Map<Box, COSName>> seen = new IdentityHashMap<>();
+
     Drawn(PDDocument document, Fonts fonts) {
         this.document = document;
         this.fonts = fonts;
@@ -34,6 +38,17 @@ final class Drawn {
 
     /** The name by which pages show a picture, its lower left corner being the origin. */
     String name(Node.Figure figure) throws IOException {
+        Map<Box, COSName> bySize = seen.computeIfAbsent(figure.marks(), marks -> new HashMap<>());
+        Box size = new Box(0, 0, figure.box().width(), figure.box().height());
+        COSName known = bySize.get(size);
+        if (known == null) {
+            known = compared(figure);
+            bySize.put(size, known);
+        }
+        return known.getName();
+    }
+
+    private COSName compared(Node.Figure figure) throws IOException {
         Key key = new Key(figure.box().width(), figure.box().height(), figure.marks());
         COSName known = names.get(key);
         if (known == null) {
@@ -41,7 +56,7 @@ final class Drawn {
             names.put(key, known);
             fonts.resources().put(known, form(figure));
         }
-        return known.getName();
+        return known;
     }
 
     private PDFormXObject form(Node.Figure figure) throws IOException {

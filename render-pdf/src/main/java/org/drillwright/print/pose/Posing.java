@@ -45,9 +45,10 @@ public final class Posing {
 
     /** Who stands how at the end of the last stroke of a count, or at its end if there was none. */
     public static Pose of(Scene scene) {
-        return LATELY.of(scene, () -> {
-            Posing posing = new Posing(scene);
-            return scene.partner() ? posing.pair() : posing.alone();
+        Scene visible = Visible.of(scene);
+        return LATELY.of(visible, () -> {
+            Posing posing = new Posing(visible);
+            return visible.partner() ? posing.pair() : posing.alone();
         });
     }
 
@@ -89,10 +90,7 @@ public final class Posing {
 
     private static boolean meets(Threat threat) {
         AttackEnd end = threat.end();
-        return end instanceof AttackEnd.Parried
-                || end instanceof AttackEnd.Received
-                || end instanceof AttackEnd.NotMet
-                || end instanceof AttackEnd.PastTheParry;
+        return end instanceof AttackEnd.Parried || Strokes.arrives(end);
     }
 
     private Pose stroke(Stroke stroke, Stand leader, Stand follower) {

@@ -77,9 +77,7 @@ final class Strokes {
         if (end instanceof AttackEnd.Parried parried) {
             return parried(attacker, defender, line, parried.by().or(stroke::parry));
         }
-        if (end instanceof AttackEnd.Received
-                || end instanceof AttackEnd.NotMet
-                || end instanceof AttackEnd.PastTheParry) {
+        if (arrives(end)) {
             return landed(attacker, stopped(defender), line);
         }
         if (end instanceof AttackEnd.FallsShort) {
@@ -92,6 +90,12 @@ final class Strokes {
             return reaching(attacker, defender, defender, line, Reach.UNKNOWN);
         }
         return reaching(attacker, defender, defender, line, Reach.THREAT);
+    }
+
+    static boolean arrives(AttackEnd end) {
+        return end instanceof AttackEnd.Received
+                || end instanceof AttackEnd.NotMet
+                || end instanceof AttackEnd.PastTheParry;
     }
 
     private Met notKnown(Stand attacker, Stand defender) {

@@ -9,10 +9,8 @@ import org.drillwright.print.diagram.figure.Eye;
 import org.drillwright.print.diagram.figure.Gauge;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Rectangle;
-import org.drillwright.print.pose.Aimed;
 import org.drillwright.print.pose.Meeting;
 import org.drillwright.print.pose.Pose;
-import org.drillwright.print.pose.Scene;
 import org.drillwright.print.pose.body.PosedBody;
 
 /**
@@ -37,8 +35,8 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
     }
 
     /** @param width in points */
-    public static Drawing of(Scene scene, Pose pose, double width) {
-        return new Laying(scene, pose, width, Gauge.of(width, pose instanceof Pose.Alone)).lay();
+    public static Drawing of(Sight sight, double width) {
+        return new Laying(sight, width, Gauge.of(width, sight.pose() instanceof Pose.Alone)).lay();
     }
 
     /**
@@ -66,14 +64,14 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
     /** One picture being laid. */
     private static final class Laying {
 
-        private final Scene scene;
+        private final Sight sight;
         private final Pose pose;
         private final double width;
         private final Gauge gauge;
 
-        Laying(Scene scene, Pose pose, double width, Gauge gauge) {
-            this.scene = scene;
-            this.pose = pose;
+        Laying(Sight sight, double width, Gauge gauge) {
+            this.sight = sight;
+            this.pose = sight.pose();
             this.width = width;
             this.gauge = gauge;
         }
@@ -86,14 +84,13 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
             Stage stage = new Stage(pose, gauge);
             FloorDrawing floor = new FloorDrawing(stage.eye(), gauge);
             List<Mark> figures = new ArrayList<>(stage.draw());
-            figures.addAll(floor.marks(pose, scene.moment().measure()));
+            figures.addAll(floor.marks(pose, sight.measure()));
             InkedArea cover = InkedArea.of(figures);
             boolean left = inset.map(one -> onTheLeft(one, stage.eye())).orElse(true);
             double free = width - cover.box().width();
             if (free < 0 && width > NARROWEST) {
                 return new Laying(
-                                scene,
-                                pose,
+                                sight,
                                 width,
                                 gauge.smaller(0.99 * width / cover.box().width()))
                         .lay();
@@ -160,56 +157,22 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
             return Math.abs(leader - follower) < LEVEL ? inset.side() == Side.LEADER : leader > follower;
         }
 
-        /** If a stroke, or a position of the hand, matters. */
         private Optional<Inset> inset() {
-            return attacked().flatMap(side -> scene.at(side).flatMap(aimed -> inset(side, aimed)));
+            return sight.attacked().flatMap(this::inset);
         }
 
-        private Optional<Inset> inset(Side side, Aimed aimed) {
+        private Optional<Inset> inset(Attacked attacked) {
             return Stage.people(pose).stream()
-                    .filter(person -> person.side() == side)
+                    .filter(person -> person.side() == attacked.side())
                     .filter(PosedBody::feetKnown)
                     .findFirst()
-                    .map(person -> new Inset(person, stood(person), scene.weapon(), aimed, gauge));
+                    .map(person -> new Inset(person, stood(person), pose.weapon(), attacked, gauge));
         }
 
         private PosedBody stood(PosedBody person) {
             return Stage.meeting(pose)
                     .map(met -> met instanceof Meeting.Evaded evaded ? evaded.stood() : person)
                     .orElse(person);
-        }
-
-        private Optional<Side> attacked() {
-            Optional<Meeting> meeting = Stage.meeting(pose);
-            if (meeting.isEmpty()) {
-                return Optional.of(Side.FOLLOWER);
-            }
-            Optional<Side> attacker = attacker(meeting.get());
-            if (attacker.isPresent()) {
-                return attacker.map(Side::other);
-            }
-            return scene.aimed().size() == 1 && pose.feet().isEmpty()
-                    ? scene.aimed().keySet().stream().findFirst()
-                    : Optional.empty();
-        }
-
-        private static Optional<Side> attacker(Meeting meeting) {
-            if (meeting instanceof Meeting.Landed landed) {
-                return Optional.of(landed.by());
-            }
-            if (meeting instanceof Meeting.Parried parried) {
-                return Optional.of(parried.by());
-            }
-            if (meeting instanceof Meeting.FallsShort falls) {
-                return Optional.of(falls.by());
-            }
-            if (meeting instanceof Meeting.Evaded evaded) {
-                return Optional.of(evaded.by());
-            }
-            if (meeting instanceof Meeting.Threatens threatens) {
-                return Optional.of(threatens.by());
-            }
-            return meeting instanceof Meeting.NotKnown unknown ? Optional.of(unknown.by()) : Optional.empty();
         }
     }
 }

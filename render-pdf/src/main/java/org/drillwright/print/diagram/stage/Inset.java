@@ -17,7 +17,6 @@ import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.frame.Segment;
-import org.drillwright.print.pose.Aimed;
 import org.drillwright.print.pose.Meeting;
 import org.drillwright.print.pose.Place;
 import org.drillwright.print.pose.Trajectory;
@@ -43,7 +42,7 @@ final class Inset {
     private final PosedBody person;
     private final PosedBody stood;
     private final Weapon weapon;
-    private final Aimed aimed;
+    private final Attacked attacked;
     private final Gauge gauge;
     private final MotionSigns signs;
     private final Bust bust;
@@ -53,11 +52,11 @@ final class Inset {
     /**
      * @param stood the same person as the lines were when the stroke came: another than {@code person} if it was evaded
      */
-    Inset(PosedBody person, PosedBody stood, Weapon weapon, Aimed aimed, Gauge gauge) {
+    Inset(PosedBody person, PosedBody stood, Weapon weapon, Attacked attacked, Gauge gauge) {
         this.person = person;
         this.stood = stood;
         this.weapon = weapon;
-        this.aimed = aimed;
+        this.attacked = attacked;
         this.gauge = gauge;
         this.signs = new MotionSigns(gauge);
         double scale = LARGER * Math.max(gauge.scale(), Gauge.LEAST_SCALE);
@@ -115,7 +114,7 @@ final class Inset {
     }
 
     private Set<Line> closed() {
-        return aimed.closing().closed();
+        return attacked.closed();
     }
 
     private List<Segment> rounded() {
@@ -151,7 +150,7 @@ final class Inset {
     /** A question mark in each line of which it is not certain that the hand closes it. */
     private void doubts(List<Mark> marks) {
         double size = 3.2 * gauge.mark();
-        Stream<Line> doubtful = aimed.closing().doubtful().stream().sorted();
+        Stream<Line> doubtful = attacked.doubtful().stream().sorted();
         doubtful.map(lines::area).flatMap(Optional::stream).forEach(area -> {
             double x = area.x() < frame.x() + 1 ? area.x() + 0.7 * size : area.right() - 0.7 * size;
             double y = area.y() < frame.y() + 1 ? area.y() + 0.8 * size : area.bottom() - 0.8 * size;
@@ -204,7 +203,7 @@ final class Inset {
 
     /** Towards the outer corner of the line that is closed. */
     private Optional<Dot> carried(Dot from) {
-        Stream<Line> met = aimed.threat().flatMap(threat -> threat.line().value()).stream();
+        Stream<Line> met = attacked.met().stream();
         return Stream.concat(closed().stream().sorted(), met)
                 .map(lines::area)
                 .flatMap(Optional::stream)

@@ -1,6 +1,5 @@
 package org.drillwright.print.command.classes;
 
-import java.util.List;
 import java.util.Optional;
 import org.drillwright.plan.hall.Floor;
 import org.drillwright.plan.hall.LaneLayout;
@@ -43,7 +42,7 @@ public final class HallCommand extends PeopleCommand {
     private int told(Tonight tonight, Optional<SheetFile> file, TextOrData answer) {
         LaneLayout layout =
                 tonight.plan().lanes().orElseThrow(() -> new CannotRun(Message.of(HallCommand.class, "no.hall")));
-        Shown shown = Wall.of(tonight, Optional.empty()).shown(List.of());
+        Shown shown = Wall.of(tonight).shown();
         PairingPlan pairs = shown.plan();
         Floor floor = Floor.of(layout, places(pairs));
         if (file.isPresent()) {

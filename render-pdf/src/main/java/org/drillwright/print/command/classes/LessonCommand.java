@@ -38,7 +38,7 @@ public final class LessonCommand extends PeopleCommand {
     }
 
     private int told(Tonight tonight, Optional<SheetFile> file, TextOrData answer) {
-        Shown shown = Wall.of(tonight, Optional.empty()).shown(List.of());
+        Shown shown = Wall.of(tonight).shown();
         PairingPlan pairs = shown.plan();
         var settings = tonight.folder().school();
         List<CardNeed> cards = CardNeed.of(settings, tonight.plan(), pairs);

@@ -58,8 +58,8 @@ public final class PacketCommand extends PeopleCommand {
     }
 
     private int printed(Tonight tonight, SheetFile file) {
-        Wall wall = Wall.of(tonight, Optional.empty());
-        Shown shown = wall.shown(List.of());
+        Wall wall = Wall.of(tonight);
+        Shown shown = wall.shown();
         boolean pairs = !shown.plan().rounds().isEmpty();
         Optional<Kept> kept = pairs ? Optional.of(wall.keep(shown)) : Optional.empty();
         String mark = kept.map(one -> one.mark().shown()).orElse("");

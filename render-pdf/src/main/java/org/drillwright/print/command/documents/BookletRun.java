@@ -66,8 +66,7 @@ public final class BookletRun {
         Labels labels = Labels.in(school.language());
         Family faces = SchoolFaces.of(folder);
         ChosenDrills picks = language.picks(new DrillChooser(folder).whole());
-        PrintRefusal refusal = new PrintRefusal(run, draft);
-        refusal.weigh(picks);
+        PrintRefusal refusal = PrintRefusal.of(run, draft, picks);
         List<ChosenDrill> printable = new Glyphs(faces).printable(picks, school, refusal);
         if (refusal.stops(printable.size())) {
             return refusal.close();

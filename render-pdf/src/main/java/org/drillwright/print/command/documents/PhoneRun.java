@@ -38,8 +38,7 @@ public final class PhoneRun {
     /** Whether all of the set was written. */
     public boolean write(String set, NamedFile file) {
         ChosenDrills picks = language.picks(new DrillChooser(folder).sets(List.of(set)));
-        PrintRefusal refusal = new PrintRefusal(run, draft);
-        refusal.weigh(picks);
+        PrintRefusal refusal = PrintRefusal.of(run, draft, picks);
         List<PhoneDrill> drills = drills(picks);
         if (refusal.stops(drills.size())) {
             return refusal.close();

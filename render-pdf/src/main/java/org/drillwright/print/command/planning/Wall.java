@@ -39,6 +39,11 @@ public final class Wall {
         return new Wall(tonight, mark);
     }
 
+    /** Started from the one that hangs. */
+    public static Wall of(Tonight tonight) {
+        return of(tonight, Optional.empty());
+    }
+
     /** A request and what came of it. */
     private record Found(PairingRequest request, Pairing pairing) {
 
@@ -49,6 +54,11 @@ public final class Wall {
         List<Round> rounds() {
             return pairing.plan().rounds();
         }
+    }
+
+    /** The plan that hangs, or a first one. */
+    public Shown shown() {
+        return shown(List.of());
     }
 
     /** The plan after some changes; without any the one that hangs, or a first one. */

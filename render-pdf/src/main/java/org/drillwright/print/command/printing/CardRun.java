@@ -38,8 +38,7 @@ public final class CardRun {
 
     /** Prints what was picked into what is asked for once it is known that something can be printed. */
     public boolean print(ChosenDrills picks, Supplier<Product> made) {
-        PrintRefusal refusal = new PrintRefusal(run, choices.draft());
-        refusal.weigh(picks);
+        PrintRefusal refusal = PrintRefusal.of(run, choices.draft(), picks);
         List<ChosenDrill> printable = new Glyphs(faces).printable(picks, school, refusal);
         if (refusal.stops(printable.size())) {
             return refusal.close();

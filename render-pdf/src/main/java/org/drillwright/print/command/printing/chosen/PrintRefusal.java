@@ -20,13 +20,23 @@ public final class PrintRefusal {
     private final Set<String> lost = new LinkedHashSet<>();
     private final List<Message> sentences = new ArrayList<>();
 
-    public PrintRefusal(Invocation run, boolean draft) {
+    private PrintRefusal(Invocation run, boolean draft) {
         this.run = run;
         this.draft = draft;
     }
 
-    /** Drills with errors, files that cannot be read, ids that lead nowhere. */
-    public void weigh(ChosenDrills picks) {
+    /**
+     * Begins with drills that have errors, files that cannot be read, and ids that lead nowhere.
+     *
+     * @param draft whether drills with errors are printed all the same
+     */
+    public static PrintRefusal of(Invocation run, boolean draft, ChosenDrills picks) {
+        PrintRefusal refusal = new PrintRefusal(run, draft);
+        refusal.weigh(picks);
+        return refusal;
+    }
+
+    private void weigh(ChosenDrills picks) {
         for (ChosenDrill pick : picks.faulty()) {
             if (pick.isReadable() && draft) {
                 continue;

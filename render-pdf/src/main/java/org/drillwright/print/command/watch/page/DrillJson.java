@@ -11,7 +11,6 @@ import org.drillwright.check.Subject;
 import org.drillwright.print.command.live.LiveDrill;
 import org.drillwright.print.command.live.Snapshot;
 import org.drillwright.report.DisplayWidth;
-import org.drillwright.report.RunSummary;
 import org.drillwright.source.SourceFile;
 
 /** A drill for the page: the author's lines, what was found in them, and the phrase. */
@@ -26,7 +25,7 @@ final class DrillJson {
             json.writeBooleanField("readable", sheet.isReadable());
             json.writeBooleanField("stale", sheet.isStale());
             json.writeBooleanField("unsettled", sheet.isUnsettled());
-            tally(sheet.tally(), json);
+            Json.tally(sheet.tally(), json);
             Json.findings("findings", sheet.findings(), language, json);
             Json.texts("lines", lines(sheet.text()), json);
             json.writeNumberField(
@@ -60,12 +59,6 @@ final class DrillJson {
             json.writeNumber(number);
         }
         json.writeEndArray();
-    }
-
-    private static void tally(RunSummary tally, JsonGenerator json) throws IOException {
-        json.writeNumberField("errors", tally.errors());
-        json.writeNumberField("warnings", tally.warnings());
-        json.writeNumberField("notes", tally.notes());
     }
 
     /** Without the empty one behind the last line's end. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.drillwright.report.DisplayWidth;
+import org.drillwright.report.RunSummary;
 import org.drillwright.source.Finding;
 import org.drillwright.source.LineColumn;
 
@@ -43,6 +44,13 @@ final class Json {
             json.writeString(text);
         }
         json.writeEndArray();
+    }
+
+    /** How many findings there are of each kind. */
+    static void tally(RunSummary tally, JsonGenerator json) throws IOException {
+        json.writeNumberField("errors", tally.errors());
+        json.writeNumberField("warnings", tally.warnings());
+        json.writeNumberField("notes", tally.notes());
     }
 
     /** Names by names. */

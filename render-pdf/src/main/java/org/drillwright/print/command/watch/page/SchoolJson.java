@@ -38,7 +38,6 @@ final class SchoolJson {
     }
 
     private static void drill(LiveDrill sheet, JsonGenerator json) throws IOException {
-        RunSummary tally = RunSummary.of(1, sheet.judged());
         json.writeStartObject();
         json.writeStringField("name", sheet.name());
         json.writeStringField(
@@ -49,9 +48,7 @@ final class SchoolJson {
                 sheet.subject().map(one -> one.drill()).map(Drill::level).orElse(""));
         json.writeBooleanField("readable", sheet.isReadable());
         json.writeBooleanField("unsettled", sheet.isUnsettled());
-        json.writeNumberField("errors", tally.errors());
-        json.writeNumberField("warnings", tally.warnings());
-        json.writeNumberField("notes", tally.notes());
+        Json.tally(RunSummary.of(1, sheet.judged()), json);
         json.writeEndObject();
     }
 

@@ -114,6 +114,6 @@ final class DialogueContext {
         say(
                 run.opener().open(document.toString())
                         ? Message.of(DialogueContext.class, "table.it.is.opening.print")
-                        : Message.of(DialogueContext.class, "table.no.program.could.be2", document));
+                        : Message.of(DialogueContext.class, "table.no.program.to.print.it", document));
     }
 }

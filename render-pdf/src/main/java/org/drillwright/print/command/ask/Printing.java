@@ -194,31 +194,20 @@ final class Printing {
 
     private boolean isLargerWished(String size, String better) {
         return table.questions()
-                .choice(
+                .isFirst(
                         Message.of(Printing.class, "printing.for.some.of.them"),
-                        List.of(
-                                new AnswerOption(Message.of(Printing.class, "printing.all.of.them.in", better), better),
-                                new AnswerOption(
-                                        Message.of(Printing.class, "printing.keep.as.listed.above", size), size)),
-                        Optional.of(better),
-                        SIZE_HELP)
-                .value()
-                .equals(better);
+                        Message.of(Printing.class, "printing.all.of.them.in", better),
+                        Message.of(Printing.class, "printing.keep.as.listed.above", size),
+                        SIZE_HELP);
     }
 
     private boolean isSafetyWished() {
-        return table.questions()
-                .choice(
+        return !table.questions()
+                .isFirst(
                         Message.of(Printing.class, "printing.on.some.of.them"),
-                        List.of(
-                                new AnswerOption(
-                                        Message.of(Printing.class, "printing.nothing.on.those.pictures"), "pictures"),
-                                new AnswerOption(
-                                        Message.of(Printing.class, "printing.safety.and.conduct.on"), "safety")),
-                        Optional.of("pictures"),
-                        BACK_HELP)
-                .value()
-                .equals("safety");
+                        Message.of(Printing.class, "printing.nothing.on.those.pictures"),
+                        Message.of(Printing.class, "printing.safety.and.conduct.on"),
+                        BACK_HELP);
     }
 
     void handout() {

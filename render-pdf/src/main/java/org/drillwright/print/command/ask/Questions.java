@@ -69,7 +69,7 @@ public final class Questions {
         }
         Optional<Integer> usual = proposal.flatMap(value -> index(choices, value));
         String asked = run.said(usual.map(at -> Message.of(Questions.class, "questions.type.a.number.and", at + 1))
-                .orElse(Message.of(Questions.class, "questions.type.a.number.and2")));
+                .orElse(Message.of(Questions.class, "questions.type.a.number")));
         while (true) {
             String answer = line(asked, help);
             Optional<Integer> chosen = answer.isEmpty() ? usual : match(answer, choices);
@@ -81,6 +81,13 @@ public final class Questions {
                             ? Message.of(Questions.class, "questions.please.choose.one")
                             : Message.of(Questions.class, "questions.that.fits.none.of"));
         }
+    }
+
+    /** One of two; whether it is the first, which Enter alone answers. */
+    boolean isFirst(Message question, Message first, Message second, Message help) {
+        String usual = "first";
+        List<AnswerOption> both = List.of(new AnswerOption(first, usual), new AnswerOption(second, "second"));
+        return choice(question, both, Optional.of(usual), help).value().equals(usual);
     }
 
     /** A yes or a no; Enter alone is a yes. */

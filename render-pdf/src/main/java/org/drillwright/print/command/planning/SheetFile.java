@@ -1,16 +1,13 @@
 package org.drillwright.print.command.planning;
 
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.drillwright.print.command.console.Invocation;
-import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.printing.SchoolFaces;
 import org.drillwright.print.command.write.Kind;
-import org.drillwright.print.command.write.WholeFile;
+import org.drillwright.print.command.write.NamedFile;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.pdf.Contents;
 import org.drillwright.print.pdf.DocumentInfo;
@@ -27,16 +24,12 @@ public final class SheetFile {
     private static final String PICTURE = ".svg";
 
     private final Invocation run;
-    private final String shown;
-    private final WholeFile file;
+    private final NamedFile file;
 
     /** Refuses a place that can't be written before anything is planned. */
     public SheetFile(Invocation run, String shown) {
-        Path target = Locations.file(run.here(), shown);
         this.run = run;
-        this.shown = shown;
-        this.file = new WholeFile(target);
-        file.mustBeFree(Kind.PDF, Kind.SVG);
+        this.file = new NamedFile(run, shown, Kind.PDF, Kind.SVG);
     }
 
     /** Refuses pages that can't be set in the school's faces. */
@@ -54,34 +47,34 @@ public final class SheetFile {
         Locale language = folder.school().language().locale();
         if (isPicture()) {
             pictures(title, pages, new SvgWriter(faces, language), language);
-            run.say(Message.counted(SheetFile.class, "pictures", count, shown, title, numbered(count)));
+            run.say(Message.counted(SheetFile.class, "pictures", count, file.shown(), title, numbered(count)));
         } else {
             DocumentInfo info = new DocumentInfo(title, language);
             file.write(new PdfWriter(faces).bytes(pages, Contents.PLAIN, info));
-            run.say(Message.counted(SheetFile.class, "pdf", count, shown, title));
+            run.say(Message.counted(SheetFile.class, "pdf", count, file.shown(), title));
         }
     }
 
     private boolean isPicture() {
-        return shown.toLowerCase(Locale.ROOT).endsWith(PICTURE);
+        return file.shown().toLowerCase(Locale.ROOT).endsWith(PICTURE);
     }
 
     /** The first page in the file itself, the others beside it. */
     private void pictures(String title, List<Frame> pages, SvgWriter writer, Locale language) {
-        List<WholeFile> files = IntStream.rangeClosed(1, pages.size())
-                .mapToObj(page -> page == 1 ? file : new WholeFile(Locations.file(run.here(), numbered(page))))
+        List<NamedFile> files = IntStream.rangeClosed(1, pages.size())
+                .mapToObj(page -> new NamedFile(run, page == 1 ? file.shown() : numbered(page), Kind.SVG))
                 .toList();
-        files.forEach(one -> one.mustBeFree(Kind.SVG));
         for (int page = 0; page < pages.size(); page++) {
             String name = pages.size() == 1
                     ? title
                     : Message.of(SheetFile.class, "picture.page", title, page + 1)
                             .in(language);
-            files.get(page).write(writer.write(pages.get(page), name).getBytes(StandardCharsets.UTF_8));
+            files.get(page).write(writer.write(pages.get(page), name));
         }
     }
 
     private String numbered(int page) {
+        String shown = file.shown();
         return shown.substring(0, shown.length() - PICTURE.length()) + "-" + page + PICTURE;
     }
 }

@@ -54,10 +54,7 @@ public final class SchoolFaces {
 
     private static CannotRun refused(List<String> files, UnusableFont why) {
         return new CannotRun(Message.of(
-                SchoolFaces.class,
-                "school-faces.the.font.of.schoolyaml",
-                quoted(files),
-                String.valueOf(why.getMessage())));
+                SchoolFaces.class, "school-faces.unusable", quoted(files), String.valueOf(why.getMessage())));
     }
 
     private static Message quoted(List<String> files) {
@@ -68,19 +65,19 @@ public final class SchoolFaces {
         try {
             Path file = root.resolve(name).toRealPath();
             if (!file.startsWith(root.toRealPath()) || !Files.isRegularFile(file)) {
-                throw new CannotRun(Message.of(SchoolFaces.class, "school-faces.the.font.of.schoolyaml2", name));
+                throw new CannotRun(Message.of(SchoolFaces.class, "school-faces.no.file", name));
             }
             try (InputStream in = Files.newInputStream(file)) {
                 byte[] bytes = in.readNBytes(MOST + 1);
                 if (bytes.length > MOST) {
-                    throw new CannotRun(Message.of(SchoolFaces.class, "school-faces.the.font.of.schoolyaml3", name));
+                    throw new CannotRun(Message.of(SchoolFaces.class, "school-faces.too.large", name));
                 }
                 return bytes;
             }
         } catch (IOException problem) {
-            throw new CannotRun(Message.of(SchoolFaces.class, "school-faces.the.font.of.schoolyaml4", name), problem);
+            throw new CannotRun(Message.of(SchoolFaces.class, "school-faces.unreadable", name), problem);
         } catch (InvalidPathException problem) {
-            throw new CannotRun(Message.of(SchoolFaces.class, "school-faces.of.schoolyaml.cannot.be", name));
+            throw new CannotRun(Message.of(SchoolFaces.class, "school-faces.no.name", name));
         }
     }
 }

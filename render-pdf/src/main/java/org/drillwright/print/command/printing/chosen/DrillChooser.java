@@ -137,7 +137,7 @@ public final class DrillChooser {
     private Message unknown(String name) {
         Message known = Message.of(DrillChooser.class, "picking.the.school.has.no", name, Message.words(names()));
         return Nearest.to(name, names())
-                .map(near -> Message.of(DrillChooser.class, "picking.the.school.has.no2", name, near))
+                .map(near -> Message.of(DrillChooser.class, "picking.the.school.has.no.near", name, near))
                 .orElse(known);
     }
 

@@ -50,11 +50,12 @@ public final class SaluteMissing implements Rule {
                     Message.of(
                             SaluteMissing.class,
                             "salute-missing." + end + ".way",
+                            subject.typed(SaluteMissing.class, "typed.salute"),
                             subject.words(path).text()));
         }
     }
 
     private static Message usual(String end, Subject subject) {
-        return Message.of(SaluteMissing.class, (subject.isPartnerDrill() ? "usual." : "usual.solo.") + end);
+        return subject.typed(SaluteMissing.class, (subject.isPartnerDrill() ? "usual." : "usual.solo.") + end);
     }
 }

@@ -37,20 +37,25 @@ public final class TooMuchInACount implements Rule {
         for (Subject.Place turn : subject.turns()) {
             Written words = subject.turnWords(turn.step(), turn.side());
             boolean stopped = stops(subject.turn(turn.step(), turn.side().other()));
-            if (!report(subject.turn(turn.step(), turn.side()), words, allowed, stopped, findings)) {
-                reportPrinted(subject, turn.step(), turn.side(), reader, allowed, findings);
+            if (!report(subject, subject.turn(turn.step(), turn.side()), words, stopped, findings)) {
+                reportPrinted(subject, turn.step(), turn.side(), reader, findings);
             }
         }
     }
 
     /** What is printed may not ask for more than what is read, where it can be read itself. */
     private static void reportPrinted(
-            Subject subject, int step, Side side, TurnReader reader, Level.Turns allowed, Findings findings) {
+            Subject subject, int step, Side side, TurnReader reader, Findings findings) {
         Written printed = subject.printedWords(step, side);
         boolean isCallersWord = !subject.isPartnerDrill() && side == Side.LEADER;
         if (!isCallersWord
                 && !printed.text().equals(subject.turnWords(step, side).text())) {
-            report(reader.read(printed.text()), printed, allowed, stops(subject.turn(step, side.other())), findings);
+            report(
+                    subject,
+                    reader.read(printed.text()),
+                    printed,
+                    stops(subject.turn(step, side.other())),
+                    findings);
         }
     }
 
@@ -61,7 +66,8 @@ public final class TooMuchInACount implements Rule {
     }
 
     private static boolean report(
-            Utterance turn, Written words, Level.Turns allowed, boolean stopped, Findings findings) {
+            Subject subject, Utterance turn, Written words, boolean stopped, Findings findings) {
+        Level.Turns allowed = subject.level().turns();
         List<Clause> surplus = JoinedActions.surplus(turn, allowed == Level.Turns.JOINED, stopped);
         boolean sure = turn.unread().isEmpty() && turn.clauses().stream().allMatch(Intent::isSurelyDone);
         if (surplus.isEmpty() || !sure) {
@@ -73,9 +79,12 @@ public final class TooMuchInACount implements Rule {
                 TEXT.id(),
                 words.span(first.span()),
                 Message.of(TooMuchInACount.class, "too-much-in-a-count.what", asked),
-                Message.of(
-                        TooMuchInACount.class,
-                        allowed == Level.Turns.ONE ? "too-much-in-a-count.way.one" : "too-much-in-a-count.way.joined"));
+                allowed == Level.Turns.ONE
+                        ? Message.of(TooMuchInACount.class, "too-much-in-a-count.way.one")
+                        : Message.of(
+                                TooMuchInACount.class,
+                                "too-much-in-a-count.way.joined",
+                                subject.typed(TooMuchInACount.class, "typed.joined")));
         return true;
     }
 }

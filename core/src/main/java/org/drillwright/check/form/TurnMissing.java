@@ -45,24 +45,30 @@ public final class TurnMissing implements Rule {
                 TEXT.id(),
                 subject.spanInStep(step, ""),
                 Message.of(TurnMissing.class, "turn-missing.what", subject.count(step), Terms.of(side)),
-                subject.drill().form() == Form.SOLO ? alone(subject, step, side) : told(side));
+                subject.drill().form() == Form.SOLO ? alone(subject, step, side) : told(subject, side));
     }
 
-    private static Message told(Side side) {
-        return Message.of(TurnMissing.class, "turn-missing.way", Terms.of(side), side.word());
+    private static Message told(Subject subject, Side side) {
+        return Message.of(
+                TurnMissing.class,
+                "turn-missing.way",
+                Terms.of(side),
+                side.word(),
+                subject.typed(TurnMissing.class, "typed.hold"));
     }
 
     /** In a drill for one the leader only calls; whoever writes what everyone does under it is told where that goes. */
     private static Message alone(Subject subject, int step, Side side) {
         return side == Side.LEADER
-                ? Message.of(TurnMissing.class, "turn-missing.caller", call(subject.printedWords(step, Side.FOLLOWER)))
+                ? Message.of(TurnMissing.class, "turn-missing.caller", call(subject, step))
                 : Message.of(TurnMissing.class, "turn-missing.class");
     }
 
     /** The class's own words as a call, where they are one short sentence. */
-    private static Message call(Written turn) {
+    private static Message call(Subject subject, int step) {
+        Written turn = subject.printedWords(step, Side.FOLLOWER);
         String words = turn.text().strip().replaceFirst("[.!]$", "");
         boolean callable = words.matches("[\\p{L}\\p{M}' -]{1,30}");
-        return callable ? Message.plain(words + "!") : Message.of(TurnMissing.class, "turn-missing.call");
+        return callable ? Message.plain(words + "!") : subject.typed(TurnMissing.class, "typed.call");
     }
 }

@@ -50,7 +50,11 @@ public final class WordsUnread implements Rule {
                         TEXT.id(),
                         words.span(unread),
                         Message.of(WordsUnread.class, "words-unread.nobody"),
-                        Message.of(WordsUnread.class, "words-unread.name-who"));
+                        Message.of(
+                                WordsUnread.class,
+                                "words-unread.name-who",
+                                subject.typed(WordsUnread.class, "typed.order"),
+                                subject.typed(WordsUnread.class, "typed.told")));
                 continue;
             }
             Optional<Slip> slip = slip(subject, words, read, unread);

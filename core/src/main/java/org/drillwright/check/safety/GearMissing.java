@@ -39,7 +39,12 @@ public final class GearMissing implements Rule {
                     Message.of(GearMissing.class, "gear-missing.none"),
                     needed(subject).isEmpty()
                             ? Message.of(GearMissing.class, "gear-missing.none.any")
-                            : Message.of(GearMissing.class, "gear-missing.none.way", listed(needed(subject))));
+                            : Message.of(
+                                    GearMissing.class,
+                                    "gear-missing.none.way",
+                                    Message.listed(needed(subject).stream()
+                                            .map(piece -> piece.typed(subject))
+                                            .toList())));
             return;
         }
         GearList list = new GearList(gear, subject.school().words());
@@ -50,7 +55,7 @@ public final class GearMissing implements Rule {
         if (!missing.isEmpty()) {
             List<Message> whole =
                     new ArrayList<>(gear.stream().map(Message::plain).toList());
-            missing.forEach(piece -> whole.add(piece.words()));
+            missing.forEach(piece -> whole.add(piece.typed(subject)));
             findings.error(
                     TEXT.id(),
                     subject.span(path),
@@ -77,7 +82,7 @@ public final class GearMissing implements Rule {
                                 Message.listed(unclear.words().stream()
                                         .map(Message::quoted)
                                         .toList())),
-                        Message.of(GearMissing.class, "gear-missing.unclear.way", piece.words()));
+                        Message.of(GearMissing.class, "gear-missing.unclear.way", piece.typed(subject)));
             }
         }
     }
@@ -95,10 +100,9 @@ public final class GearMissing implements Rule {
             return List.of();
         }
         GearList list = new GearList(own, subject.school().words());
-        Locale tongue = Locale.forLanguageTag(subject.tongue());
         return needed(subject).stream()
                 .filter(piece -> !list.speaksOf(piece))
-                .map(piece -> piece.words().in(tongue))
+                .map(piece -> piece.typed(subject).in(Locale.ROOT))
                 .toList();
     }
 

@@ -1,5 +1,7 @@
 package org.drillwright.check.safety;
 
+
+import org.drillwright.check.Subject;
 import org.drillwright.wording.ConstantName;
 import org.drillwright.wording.Message;
 
@@ -15,6 +17,15 @@ enum GearPiece {
 
     /** As a list of gear has it. */
     Message words() {
-        return Message.of(GearPiece.class, "piece." + ConstantName.hyphened(this));
+        return Message.of(GearPiece.class, key());
+    }
+
+    /** As it is to be typed into a drill's own list. */
+    Message typed(Subject drill) {
+        return drill.typed(GearPiece.class, key());
+    }
+
+    private String key() {
+        return "piece." + ConstantName.hyphened(this);
     }
 }

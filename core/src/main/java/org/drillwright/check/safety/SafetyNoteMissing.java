@@ -65,7 +65,10 @@ public final class SafetyNoteMissing implements Rule {
                     TEXT.id(),
                     subject.spanInStep(step, "safety"),
                     Message.of(SafetyNoteMissing.class, what, subject.count(step)),
-                    Message.of(SafetyNoteMissing.class, what + ".way"));
+                    Message.of(
+                            SafetyNoteMissing.class,
+                            what + ".way",
+                            subject.typed(SafetyNoteMissing.class, "typed.note")));
         }
     }
 

@@ -27,13 +27,13 @@ class CourtesyWordsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            fr | Écrivez : opening: Saluez. En garde.
-            it | Scrivete: opening: Saluto. En garde.
-            es | Escriba: opening: Saluden. En garde.
+            fr | Écrivez : opening: Gruß. En garde.
+            it | Scrivete: opening: Gruß. En garde.
+            es | Escriba: opening: Gruß. En garde.
             de | Schreiben: opening: Gruß. En garde.
             """)
     void the_salute_is_written_before_what_stands_there(String language, String said) {
-        Message way = Message.of(SaluteMissing.class, "salute-missing.opening.way", "En garde.");
+        Message way = Message.of(SaluteMissing.class, "salute-missing.opening.way", "Gruß.", "En garde.");
         assertEquals(said, way.in(Locale.forLanguageTag(language)).replace('\u00a0', ' '));
     }
 }

@@ -36,11 +36,25 @@ final class AroundCounts {
 
     /** The divisions that pass over the same words as the likeliest and tell of nothing that nobody does in a start; all, if none does. */
     static List<Segmentation.Division> of(List<Segmentation.Division> divisions) {
+        return fitting(divisions, AroundCounts::isNoStart);
+    }
+
+    /** The same for a closing, in which masks that go up or down come off, where the words can say so. */
+    static List<Segmentation.Division> ofParting(List<Segmentation.Division> divisions) {
+        return fitting(divisions, AroundCounts::putsMaskOn);
+    }
+
+    static boolean putsMaskOn(Action action) {
+        return action instanceof Action.Mask mask && mask.on();
+    }
+
+    private static List<Segmentation.Division> fitting(
+            List<Segmentation.Division> divisions, Predicate<Action> nobodyDoes) {
         List<Segmentation.Division> standing = divisions.stream()
                 .filter(one -> one.gaps().equals(divisions.get(0).gaps()))
                 .filter(one -> one.pieces().stream()
                         .flatMap(piece -> piece.meant().stream())
-                        .noneMatch(meant -> meant instanceof Meant.Does does && isNoStart(does.action())))
+                        .noneMatch(meant -> meant instanceof Meant.Does does && nobodyDoes.test(does.action())))
                 .toList();
         return standing.isEmpty() ? divisions : standing;
     }

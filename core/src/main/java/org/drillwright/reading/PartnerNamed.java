@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import org.drillwright.lexicon.Features;
 import org.drillwright.lexicon.Lexicon;
 import org.drillwright.lexicon.Token;
@@ -18,11 +19,13 @@ import org.drillwright.model.Side;
 final class PartnerNamed {
 
     private final Lexicon lexicon;
+    private final Side side;
     private final Optional<String> partner;
     private final Optional<String> teller;
 
     PartnerNamed(LanguageTables tongue, Side teller) {
         this.lexicon = tongue.lexicon();
+        this.side = teller;
         this.partner = name(teller.other());
         this.teller = name(teller);
     }
@@ -30,16 +33,33 @@ final class PartnerNamed {
     private Optional<String> name(Side side) {
         return lexicon.forms().keySet().stream()
                 .filter(entry -> entry.category().equals("PERSON")
-                        && entry.features().is("who", side.name().toLowerCase(Locale.ROOT)))
+                        && entry.features().is("who", word(side)))
                 .map(entry -> entry.lemma())
                 .filter(lemma -> !lemma.contains(" "))
                 .findFirst();
     }
 
-    /** The sentence with the side named wherever it says the partner. */
+    /** The sentence with the side named wherever it says the partner, or the pupil beside him who leads or follows. */
     List<Token> in(List<Token> sentence) {
         List<Token> partnerNamed = named(sentence, PartnerNamed::isPartner, partner);
-        return partnerNamed.equals(sentence) ? sentence : named(partnerNamed, PartnerNamed::isTeller, teller);
+        if (!partnerNamed.equals(sentence)) {
+            return named(partnerNamed, PartnerNamed::isTeller, teller);
+        }
+        boolean leads = names(sentence, Side.LEADER);
+        return leads == names(sentence, Side.FOLLOWER)
+                ? sentence
+                : named(sentence, PartnerNamed::isTeller, leads == (side == Side.LEADER) ? partner : teller);
+    }
+
+    private boolean names(List<Token> sentence, Side one) {
+        String word = word(one);
+        return IntStream.range(0, sentence.size())
+                .anyMatch(at -> personAt(sentence, at, person -> person.is("who", word))
+                        .isPresent());
+    }
+
+    private static String word(Side side) {
+        return side.name().toLowerCase(Locale.ROOT);
     }
 
     private static boolean isPartner(Features person) {

@@ -238,7 +238,11 @@ public final class TurnReader {
 
     /** What a text says that is told when the drill is over: nobody attacks any more, and what may say so is not understood. */
     public Utterance readParting(String text) {
-        return AroundCounts.without(read(text), text, AroundCounts::isNoParting);
+        Attempt plain = remembered(text);
+        Utterance told = plain.utterance().actions().stream().anyMatch(AroundCounts::putsMaskOn)
+                ? attempt(cut(text, plain.tongue()), AroundCounts::ofParting).utterance()
+                : plain.utterance();
+        return AroundCounts.without(told, text, AroundCounts::isNoParting);
     }
 
     private Attempt remembered(String text) {

@@ -9,7 +9,7 @@ import java.util.List;
  * @param refusals why it cannot be what it claims; empty if it can
  * @param asked what the rules had to know for that
  */
-public record Outcome(State next, List<Refusal> refusals, List<Question> asked) {
+record Outcome(State next, List<Refusal> refusals, List<Question> asked) {
 
     public Outcome {
         refusals = List.copyOf(refusals);

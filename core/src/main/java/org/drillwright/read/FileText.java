@@ -20,7 +20,7 @@ import org.drillwright.wording.Message;
  * @param file the text, or as much of it as could be read
  * @param usable whether all of it could be read
  */
-public record FileText(SourceFile file, List<Finding> findings, boolean usable) {
+record FileText(SourceFile file, List<Finding> findings, boolean usable) {
 
     private static final String RULE = ReadingRule.NOT_PLAIN_TEXT.id();
 

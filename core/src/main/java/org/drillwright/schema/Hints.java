@@ -17,7 +17,7 @@ import org.drillwright.wording.Message;
  * @param offered texts that may be taken over, by path, each with what it stands for, which may be empty; others are as good
  * @param keys keys that may be taken over, by the path of what holds them, each with what it is for
  */
-public record Hints(
+record Hints(
         Map<String, Message> told, Map<String, Map<String, Message>> offered, Map<String, Map<String, Message>> keys) {
 
     public Hints {

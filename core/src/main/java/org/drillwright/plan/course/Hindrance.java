@@ -5,7 +5,7 @@ package org.drillwright.plan.course;
  *
  * @param drill the drill that has to be new first, or the drill itself
  */
-public record Hindrance(Kind kind, int drill) {
+record Hindrance(Kind kind, int drill) {
 
     /** What hinders. */
     public enum Kind {

@@ -9,7 +9,7 @@ import java.util.List;
  * @param wished when it is best
  * @param latest after that it is late
  */
-public record Rung(int earliest, int wished, int latest) {
+record Rung(int earliest, int wished, int latest) {
 
     /**
      * The reviews of a drill after it was new, one behind the other, each farther off than the last.

@@ -13,7 +13,7 @@ import java.util.Set;
  * @param moved each drill that had to move
  * @param circle ids that need one another, if there are any
  */
-public record DrillOrder(List<DrillLoad> drills, List<Remark> moved, Optional<List<String>> circle) {
+record DrillOrder(List<DrillLoad> drills, List<Remark> moved, Optional<List<String>> circle) {
 
     public DrillOrder {
         drills = List.copyOf(drills);

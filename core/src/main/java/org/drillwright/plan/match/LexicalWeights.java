@@ -11,7 +11,7 @@ import org.drillwright.plan.proof.Multipliers;
  * don't all fit below it, the least important are left out, never bent. Beyond about 10^10 the matcher reports solvable
  * graphs as unsolvable (JGraphT issue 1232), and doubles hold whole numbers exactly only up to 2^53.
  */
-public final class LexicalWeights {
+final class LexicalWeights {
 
     /** The largest weight of an edge. */
     public static final int LARGEST = 1_000_000_000;

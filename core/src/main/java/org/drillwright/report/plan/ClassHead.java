@@ -4,7 +4,7 @@ import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.wording.Message;
 
 /** What a class is called. */
-public final class ClassHead {
+final class ClassHead {
 
     private ClassHead() {}
 

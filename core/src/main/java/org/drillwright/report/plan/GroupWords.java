@@ -11,7 +11,7 @@ import org.drillwright.register.History;
 import org.drillwright.wording.Message;
 
 /** What is said of those who work together. */
-public final class GroupWords {
+final class GroupWords {
 
     private GroupWords() {}
 

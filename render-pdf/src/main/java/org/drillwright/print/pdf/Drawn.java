@@ -29,7 +29,7 @@ final class Drawn {
     private final Map<Key, COSName> names = new HashMap<>();
 
     /** The same found by the very list of their marks, as whoever draws a picture again has it; comparing takes long. */
-    private final Map<List<Mark>, Map<Box, COSName>> seen = new IdentityHashMap<>();
+    private final Map<List<Mark>, Map<Rectangle, COSName>> seen = new IdentityHashMap<>();
 
     Drawn(PDDocument document, Fonts fonts) {
         this.document = document;
@@ -38,8 +38,8 @@ final class Drawn {
 
     /** The name by which pages show a picture, its lower left corner being the origin. */
     String name(Node.Figure figure) throws IOException {
-        Map<Box, COSName> bySize = seen.computeIfAbsent(figure.marks(), marks -> new HashMap<>());
-        Box size = new Box(0, 0, figure.box().width(), figure.box().height());
+        Map<Rectangle, COSName> bySize = seen.computeIfAbsent(figure.marks(), marks -> new HashMap<>());
+        Rectangle size = new Rectangle(0, 0, figure.box().width(), figure.box().height());
         COSName known = bySize.get(size);
         if (known == null) {
             known = compared(figure);

@@ -17,7 +17,7 @@ import org.drillwright.print.command.printing.chosen.ChosenDrills;
 import org.drillwright.wording.Message;
 
 /** Which drills are to be printed again, and which cards they make stale. */
-public final class Changed {
+final class Changed {
 
     private final PrintRecord record;
     private final School home;

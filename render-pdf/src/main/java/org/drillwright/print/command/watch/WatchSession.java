@@ -16,7 +16,7 @@ import org.drillwright.print.command.watch.web.ServerSentEvents;
 import org.drillwright.wording.Message;
 
 /** A folder being watched and its page being served, until closed. */
-public final class WatchSession implements AutoCloseable {
+final class WatchSession implements AutoCloseable {
 
     private final LoopbackServer server;
     private final FileWatcher watcher;

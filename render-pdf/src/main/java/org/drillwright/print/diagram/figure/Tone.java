@@ -4,7 +4,7 @@ import org.drillwright.model.Side;
 import org.drillwright.print.frame.Ink;
 
 /** A person all in black or all in white: the leader and the follower. */
-public enum Tone {
+enum Tone {
     BLACK,
     WHITE;
 

@@ -13,7 +13,7 @@ import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.frame.Segment;
 
 /** The signs beside figures. They shrink less than figures do, so that a copy of a copy still has them. */
-public final class MotionSigns {
+final class MotionSigns {
 
     private static final int POINTS = 8;
 

@@ -32,8 +32,8 @@ final class PartnerNamed {
 
     private Optional<String> name(Side side) {
         return lexicon.forms().keySet().stream()
-                .filter(entry -> entry.category().equals("PERSON")
-                        && entry.features().is("who", word(side)))
+                .filter(entry ->
+                        entry.category().equals("PERSON") && entry.features().is("who", word(side)))
                 .map(entry -> entry.lemma())
                 .filter(lemma -> !lemma.contains(" "))
                 .findFirst();
@@ -54,8 +54,8 @@ final class PartnerNamed {
     private boolean names(List<Token> sentence, Side one) {
         String word = word(one);
         return IntStream.range(0, sentence.size())
-                .anyMatch(at -> personAt(sentence, at, person -> person.is("who", word))
-                        .isPresent());
+                .anyMatch(at ->
+                        personAt(sentence, at, person -> person.is("who", word)).isPresent());
     }
 
     private static String word(Side side) {

@@ -77,7 +77,8 @@ class TypedInTheDrillsLanguageTest {
                 List.of("Give it a count of its own; only parts of one action may be joined,"
                         + " such as 'extienda el brazo y tírese a fondo'."),
                 waysOut("too-much-in-a-count", Locale.ENGLISH));
-        assertTrue(waysOut("no-true-distance", Locale.ENGLISH).stream().allMatch(way -> way.contains("'distance: fondo'")));
+        assertTrue(waysOut("no-true-distance", Locale.ENGLISH).stream()
+                .allMatch(way -> way.contains("'distance: fondo'")));
     }
 
     @ParameterizedTest

@@ -44,18 +44,12 @@ public final class TooMuchInACount implements Rule {
     }
 
     /** What is printed may not ask for more than what is read, where it can be read itself. */
-    private static void reportPrinted(
-            Subject subject, int step, Side side, TurnReader reader, Findings findings) {
+    private static void reportPrinted(Subject subject, int step, Side side, TurnReader reader, Findings findings) {
         Written printed = subject.printedWords(step, side);
         boolean isCallersWord = !subject.isPartnerDrill() && side == Side.LEADER;
         if (!isCallersWord
                 && !printed.text().equals(subject.turnWords(step, side).text())) {
-            report(
-                    subject,
-                    reader.read(printed.text()),
-                    printed,
-                    stops(subject.turn(step, side.other())),
-                    findings);
+            report(subject, reader.read(printed.text()), printed, stops(subject.turn(step, side.other())), findings);
         }
     }
 
@@ -65,8 +59,7 @@ public final class TooMuchInACount implements Rule {
                         && strike.role().stops());
     }
 
-    private static boolean report(
-            Subject subject, Utterance turn, Written words, boolean stopped, Findings findings) {
+    private static boolean report(Subject subject, Utterance turn, Written words, boolean stopped, Findings findings) {
         Level.Turns allowed = subject.level().turns();
         List<Clause> surplus = JoinedActions.surplus(turn, allowed == Level.Turns.JOINED, stopped);
         boolean sure = turn.unread().isEmpty() && turn.clauses().stream().allMatch(Intent::isSurelyDone);

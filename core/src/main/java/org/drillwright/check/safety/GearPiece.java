@@ -1,6 +1,5 @@
 package org.drillwright.check.safety;
 
-
 import org.drillwright.check.Subject;
 import org.drillwright.wording.ConstantName;
 import org.drillwright.wording.Message;

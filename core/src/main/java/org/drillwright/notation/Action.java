@@ -289,7 +289,9 @@ public sealed interface Action {
         public boolean carriesPoint() {
             return aim.isStated()
                     && switch (contact) {
-                        case BEAT, FROISSEMENT, BIND, CROISE, ENVELOP -> true;
+                        case BEAT, FROISSEMENT ->
+                            aim.target().isPresent() || aim.height().isPresent();
+                        case BIND, CROISE, ENVELOP -> true;
                         case PRESS -> aim.target().isPresent();
                         case ENGAGE, CHANGE_ENGAGEMENT, ABSENCE, PRESS_BACK -> false;
                     };

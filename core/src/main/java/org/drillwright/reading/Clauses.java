@@ -774,6 +774,12 @@ final class Clauses {
         Optional<Action> before = clauses.size() > begins
                 ? Optional.of(clauses.get(clauses.size() - 1).action())
                 : Optional.empty();
+        Optional<Action> whole =
+                before.filter(action -> join == Clause.Join.COMMA).flatMap(action -> targeted(action, again));
+        if (whole.isPresent()) {
+            replace(whole.get(), span);
+            return;
+        }
         Optional<Action> once = before.flatMap(action -> elsewhere(action, again));
         boolean completes = join == Clause.Join.COMMA
                 && before.filter(action -> (action instanceof Action.Parry parry
@@ -792,6 +798,20 @@ final class Clauses {
             unread.add(span);
             add(new Action.Unread("words"), span);
         }
+    }
+
+    /** 'Thrust outside high, to the shoulder': first the line, then the target in it. */
+    private static Optional<Action> targeted(Action action, Meant.Again again) {
+        return action instanceof Action.Strike strike
+                        && again.position().isEmpty()
+                        && !strike.feint()
+                        && strike.aim().height().isPresent()
+                        && strike.aim().width().isPresent()
+                        && strike.aim().target().isEmpty()
+                        && again.aim().target().isPresent()
+                        && strike.aim().agreesWith(again.aim())
+                ? Optional.of(strike.aimed(again.aim().completedBy(strike.aim())))
+                : Optional.empty();
     }
 
     /** 'Straighten the arm and put the point in line, towards the chest': where it points is told behind it. */

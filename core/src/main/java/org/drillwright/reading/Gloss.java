@@ -322,6 +322,7 @@ final class Gloss {
         boolean open = before.path() == Path.UNSTATED
                 || before.path() == Path.DECEIVE
                 || before.path() == more.path()
+                || (before.path() == Path.DIRECT && more.path() == Path.GLIDE)
                 || aimsOnly
                 || more.role() == Role.EXTENSION;
         boolean bare = before.path() == Path.UNSTATED && !before.aim().isStated();

@@ -46,6 +46,7 @@ class BatchesTest {
         "y, 72, 0",
         "z, 82, 2",
         "aa, 95, 2",
+        "bb, 72, 6",
         "fr1 fr2, 92, 0",
         "it1 it2, 92, 0",
         "es1 es2 es3 es4, 76, 4",

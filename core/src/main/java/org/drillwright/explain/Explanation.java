@@ -5,12 +5,6 @@ import java.util.Locale;
 import org.drillwright.check.Coverage;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Side;
-import org.drillwright.notation.Clause;
-import org.drillwright.phrase.AttackEnd;
-import org.drillwright.phrase.Count;
-import org.drillwright.phrase.Played;
-import org.drillwright.phrase.Replay;
-import org.drillwright.phrase.State;
 import org.drillwright.phrase.Where;
 import org.drillwright.source.Finding;
 import org.drillwright.terms.Terms;
@@ -20,7 +14,6 @@ import org.drillwright.wording.Message;
 public final class Explanation {
 
     private final Subject subject;
-    private final Replay replay;
     private final CountFindings findings;
     private final Locale language;
     private final StringBuilder text = new StringBuilder();
@@ -28,7 +21,6 @@ public final class Explanation {
     private Explanation(Subject subject, Locale language) {
         this.language = language;
         this.subject = subject;
-        this.replay = subject.replay();
         this.findings = CountFindings.of(subject);
     }
 
@@ -41,19 +33,20 @@ public final class Explanation {
         line(subject.drill().title() + " (" + subject.drill().id() + ")");
         line("");
         line(Message.of(Explanation.class, "opening"));
-        moves(replay.opening());
+        Telling telling = Telling.of(subject);
+        moves(telling.opening());
         line(Message.of(Explanation.class, "start"));
-        state(replay.start());
-        for (int step = 0; step < replay.counts().size(); step++) {
-            count(step, replay.counts().get(step));
+        standing(telling.opening());
+        for (int step = 0; step < telling.counts().size(); step++) {
+            count(step, telling.counts().get(step));
         }
         line(Message.of(Explanation.class, "closing"));
-        moves(replay.closing());
+        moves(telling.closing());
         coverage();
         return text.toString();
     }
 
-    private void count(int step, Count count) {
+    private void count(int step, Telling.Part count) {
         line(Message.of(Explanation.class, "count", subject.count(step)));
         for (Side side : Side.values()) {
             String words = subject.turnWords(step, side).text();
@@ -65,12 +58,9 @@ public final class Explanation {
                             Terms.of(side),
                             words.isEmpty() ? Message.of(Explanation.class, "turn.none") : words));
         }
-        for (int at = 0; at < count.moves().size(); at++) {
-            Played played = count.moves().get(at);
-            line("  ", AttackEnd.of(count, at).map(end -> move(played, end)).orElse(move(played)));
-        }
+        moves(count);
         findings.in(step).forEach(this::finding);
-        state(count.end());
+        standing(count);
     }
 
     private void finding(Finding finding) {
@@ -79,32 +69,22 @@ public final class Explanation {
         line("  ", Message.of(Explanation.class, "finding", severity, finding.rule(), finding.what()));
     }
 
-    private void moves(List<Played> moves) {
-        moves.forEach(played -> line("  ", move(played)));
+    private void moves(Telling.Part part) {
+        part.moves().forEach(move -> line("  ", said(move)));
     }
 
-    private Message move(Played played) {
-        return Message.of(Explanation.class, "move", Terms.of(played.move().by()), words(played, subject));
+    private static Message said(Telling.Told move) {
+        Message by = Terms.of(move.by());
+        return move.fate()
+                .map(fate -> Message.of(Explanation.class, "move.end", by, move.read(), fate))
+                .orElse(Message.of(Explanation.class, "move", by, move.read()));
     }
 
-    private Message move(Played played, AttackEnd end) {
-        return Message.of(
-                Explanation.class, "move.end", Terms.of(played.move().by()), words(played, subject), EndWords.of(end));
-    }
-
-    /** A move as it was read, in the words of the trade. */
-    public static Message words(Played played, Subject subject) {
-        return ActionWords.of(
-                played.move().parts().stream().map(Clause::action).distinct().toList(), subject);
-    }
-
-    private void state(State state) {
-        for (Side side : Side.values()) {
-            if (subject.isPartnerDrill() || side == Side.FOLLOWER) {
-                line("    = ", Message.of(Explanation.class, "move", Terms.of(side), StateWords.of(state.of(side))));
-            }
-        }
-        line("    = ", StateWords.shared(state));
+    private void standing(Telling.Part part) {
+        part.standing()
+                .fencers()
+                .forEach((side, words) -> line("    = ", Message.of(Explanation.class, "move", Terms.of(side), words)));
+        line("    = ", part.standing().between());
     }
 
     private void coverage() {

@@ -5,14 +5,12 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Side;
-import org.drillwright.phrase.AttackEnd;
-import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Fencer;
-import org.drillwright.phrase.Played;
 import org.drillwright.phrase.State;
 import org.drillwright.source.Finding;
 import org.drillwright.source.FormerRules;
@@ -51,33 +49,32 @@ public final class ExplanationJson {
         json.writeStartObject();
         json.writeNumberField("version", VERSION);
         json.writeStringField("drill", subject.drill().id());
-        state("start", subject.replay().start());
+        Telling telling = Telling.of(subject);
+        state("start", telling.opening().standing().state());
         CountFindings findings = CountFindings.of(subject);
         json.writeArrayFieldStart("counts");
-        for (int step = 0; step < subject.replay().counts().size(); step++) {
-            count(subject, step, findings);
+        for (int step = 0; step < telling.counts().size(); step++) {
+            count(telling.counts().get(step), subject.count(step), findings.in(step));
         }
         json.writeEndArray();
         json.writeEndObject();
     }
 
-    private void count(Subject subject, int step, CountFindings findings) throws IOException {
-        Count count = subject.replay().counts().get(step);
+    private void count(Telling.Part count, int number, List<Finding> findings) throws IOException {
         json.writeStartObject();
-        json.writeNumberField("count", subject.count(step));
+        json.writeNumberField("count", number);
         json.writeArrayFieldStart("moves");
-        for (int at = 0; at < count.moves().size(); at++) {
-            Played played = count.moves().get(at);
+        for (Telling.Told move : count.moves()) {
             json.writeStartObject();
-            json.writeStringField("by", played.move().by().word());
-            json.writeStringField("read", Explanation.words(played, subject).in(language));
-            text("fate", AttackEnd.of(count, at).map(EndWords::of).map(Message::english));
-            json.writeNumberField("refused", played.refusals().size());
+            json.writeStringField("by", move.by().word());
+            json.writeStringField("read", move.read().in(language));
+            text("fate", move.fate().map(Message::english));
+            json.writeNumberField("refused", move.refused());
             json.writeEndObject();
         }
         json.writeEndArray();
         json.writeArrayFieldStart("findings");
-        for (Finding finding : findings.in(step)) {
+        for (Finding finding : findings) {
             json.writeStartObject();
             json.writeStringField("rule", finding.rule());
             Optional<String> was = FormerRules.was(finding.rule());
@@ -89,7 +86,7 @@ public final class ExplanationJson {
             json.writeEndObject();
         }
         json.writeEndArray();
-        state("after", count.end());
+        state("after", count.standing().state());
         json.writeEndObject();
     }
 

@@ -2,24 +2,17 @@ package org.drillwright.print.command.watch.page;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.drillwright.check.Coverage;
 import org.drillwright.check.Subject;
-import org.drillwright.explain.EndWords;
 import org.drillwright.explain.Explanation;
-import org.drillwright.explain.StateWords;
+import org.drillwright.explain.Telling;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Side;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
-import org.drillwright.phrase.AttackEnd;
-import org.drillwright.phrase.Count;
-import org.drillwright.phrase.Played;
-import org.drillwright.phrase.State;
 import org.drillwright.wording.Message;
 
 /** The phrase for the page: how it begins, count after count, how it ends. */
@@ -40,17 +33,18 @@ final class PhraseJson {
     }
 
     void write() throws IOException {
+        Telling telling = Telling.of(subject);
         json.writeArrayFieldStart("steps");
         begin("start");
         text("opening", drill.opening());
         text("start", drill.start());
-        end(subject.replay().opening(), subject.replay().start());
-        for (int step = 0; step < subject.replay().counts().size(); step++) {
-            count(step);
+        end(telling.opening());
+        for (int step = 0; step < telling.counts().size(); step++) {
+            count(step, telling.counts().get(step));
         }
         begin("closing");
         text("closing", drill.closing());
-        end(subject.replay().closing(), subject.replay().closed());
+        end(telling.closing());
         json.writeEndArray();
     }
 
@@ -59,34 +53,23 @@ final class PhraseJson {
         json.writeStringField("kind", kind);
     }
 
-    private void end(List<Played> moves, State state) throws IOException {
-        json.writeArrayFieldStart("read");
-        for (Played played : moves) {
-            read(played, Message.none());
-        }
-        json.writeEndArray();
-        standing(state);
+    private void end(Telling.Part part) throws IOException {
+        moves(part);
+        standing(part.standing());
         json.writeEndObject();
     }
 
-    private void count(int number) throws IOException {
-        Count count = subject.replay().counts().get(number);
+    private void count(int number, Telling.Part count) throws IOException {
         begin("count");
         json.writeNumberField("number", subject.count(number));
         if (number < drill.steps().size()) {
             words(drill.steps().get(number));
         }
-        json.writeArrayFieldStart("read");
-        for (int at = 0; at < count.moves().size(); at++) {
-            read(
-                    count.moves().get(at),
-                    AttackEnd.of(count, at).map(EndWords::of).orElse(Message.none()));
-        }
-        json.writeEndArray();
+        moves(count);
         if (gaps.containsKey(number)) {
             gap(gaps.get(number));
         }
-        standing(count.end());
+        standing(count.standing());
         json.writeEndObject();
     }
 
@@ -99,37 +82,37 @@ final class PhraseJson {
         text("note", step.note());
     }
 
-    private void read(Played played, Message fate) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("by", played.move().by().word());
-        json.writeStringField("words", Explanation.words(played, subject).in(language));
-        json.writeStringField("fate", fate.in(language));
-        json.writeEndObject();
+    private void moves(Telling.Part part) throws IOException {
+        json.writeArrayFieldStart("read");
+        for (Telling.Told move : part.moves()) {
+            json.writeStartObject();
+            json.writeStringField("by", move.by().word());
+            json.writeStringField("words", move.read().in(language));
+            json.writeStringField("fate", move.fate().orElse(Message.none()).in(language));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private void gap(Coverage.Gap gap) throws IOException {
         json.writeStringField("unknown", Explanation.unknown(gap).in(language));
     }
 
-    private void standing(State state) throws IOException {
+    private void standing(Telling.Standing standing) throws IOException {
         json.writeObjectFieldStart("standing");
-        for (Side side : Side.values()) {
-            if (subject.isPartnerDrill() || side == Side.FOLLOWER) {
-                text(side.word(), StateWords.of(state.of(side)).in(language));
-            }
+        for (Map.Entry<Side, Message> fencer : standing.fencers().entrySet()) {
+            text(fencer.getKey().word(), fencer.getValue().in(language));
         }
         if (subject.isPartnerDrill()) {
-            text("between", StateWords.shared(state).in(language));
+            text("between", standing.between().in(language));
         }
         json.writeEndObject();
-        List<Message> doubts = Stream.concat(
-                        Stream.of(Side.values()).map(side -> StateWords.of(state.of(side))),
-                        Stream.of(StateWords.shared(state)))
-                .flatMap(StateWords::unknown)
-                .toList();
         Json.texts(
                 "doubts",
-                doubts.stream().map(doubt -> doubt.in(language)).distinct().toList(),
+                standing.doubts().stream()
+                        .map(doubt -> doubt.in(language))
+                        .distinct()
+                        .toList(),
                 json);
     }
 

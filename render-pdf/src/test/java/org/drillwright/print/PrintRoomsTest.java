@@ -104,7 +104,7 @@ class PrintRoomsTest {
     }
 
     @Test
-    void layout_stands_on_the_model_frames_text_and_diagrams() {
+    void layout_stands_on_the_model_pages_and_diagrams() {
         standsOn(
                 "layout",
                 "org.drillwright.wording",
@@ -113,6 +113,7 @@ class PrintRoomsTest {
                 "org.drillwright.phrase",
                 "org.drillwright.print.frame",
                 "org.drillwright.print.text",
+                "org.drillwright.print.page",
                 "org.drillwright.print.diagram");
     }
 
@@ -132,6 +133,7 @@ class PrintRoomsTest {
                 and(
                         below,
                         "org.drillwright.wording",
+                        "org.drillwright.print.page",
                         "org.drillwright.print.layout.words",
                         "org.drillwright.print.layout.fit"));
     }
@@ -154,14 +156,15 @@ class PrintRoomsTest {
                 "org.drillwright.print.layout..");
     }
 
+    /** Of core they know how large sheets are and which way a language is read. */
     @Test
-    void pages_stand_on_frames_text_and_layout() {
+    void pages_stand_on_frames_and_text() {
         standsOn(
                 "page",
                 "org.drillwright.model",
+                "org.drillwright.wording",
                 "org.drillwright.print.frame",
-                "org.drillwright.print.text",
-                "org.drillwright.print.layout..");
+                "org.drillwright.print.text");
     }
 
     @Test

@@ -6,18 +6,17 @@ import java.util.Map;
 import java.util.Set;
 import org.drillwright.print.booklet.TwoColumns.Piece;
 import org.drillwright.print.frame.Face;
-import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.SetText;
-import org.drillwright.print.layout.block.Slab;
 import org.drillwright.print.layout.fit.Grid;
-import org.drillwright.print.layout.fit.TypeSize;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
-import org.drillwright.print.text.Paragraph;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.LineWeight;
+import org.drillwright.print.page.SetText;
+import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Styled;
 
 /** What stands behind the drills in two columns: what rests on what, and the index. */
@@ -37,7 +36,7 @@ final class BackMatter {
     private final Press press;
     private final Labels labels;
     private final Grid grid;
-    private final TypeSize type;
+    private final Type type;
     private final double column;
 
     BackMatter(List<BookletEntry> entries, PageNumbers pages, Press press, Labels labels) {
@@ -46,22 +45,20 @@ final class BackMatter {
         this.press = press;
         this.labels = labels;
         this.grid = press.grid();
-        this.type = press.scale().small();
+        this.type = press.small();
         this.column = (grid.inner() - GAP * type.size()) / 2;
     }
 
     /** Drills by steps: a drill's page, its title, the pages of what it needs. */
     void needs(BookletPages into) {
-        Slab how = press.paragraph(press.words(Face.REGULAR, labels.text(Label.MAP_HOW)), grid.left());
+        Box how = press.paragraph(press.words(Face.REGULAR, labels.text(Label.MAP_HOW)), grid.left());
         List<Piece> pieces = new ArrayList<>();
         int number = 0;
         for (List<BookletEntry> step : Steps.of(entries)) {
             pieces.add(head(labels.text(Label.STEP, ++number)));
             for (BookletEntry entry : step) {
                 pieces.add(new Piece(
-                        0,
-                        hung(pages.listed(List.of(entry.id()), Face.BOLD), said(entry), grid.number() / 1.4),
-                        false));
+                        hung(pages.listed(List.of(entry.id()), Face.BOLD), said(entry), grid.number() / 1.4)));
             }
         }
         lay(Label.MAP_TITLE, how, pieces, into);
@@ -83,15 +80,15 @@ final class BackMatter {
         List<Piece> pieces = new ArrayList<>();
         add(Label.FUNDAMENTALS, index.fundamentals(), pieces);
         add(Label.TERMS, index.terms(), pieces);
-        lay(Label.INDEX_TITLE, Slab.NONE, pieces, into);
+        lay(Label.INDEX_TITLE, Box.NONE, pieces, into);
     }
 
     private void add(Label head, Map<String, Set<String>> words, List<Piece> pieces) {
         if (!words.isEmpty()) {
             pieces.add(head(labels.text(head)));
         }
-        words.forEach((word, drills) -> pieces.add(new Piece(
-                0, hung(List.of(new Styled(word, Face.REGULAR)), listed(drills), PAGES * column), false)));
+        words.forEach((word, drills) ->
+                pieces.add(new Piece(hung(List.of(new Styled(word, Face.REGULAR)), listed(drills), PAGES * column))));
     }
 
     private List<Styled> listed(Set<String> drills) {
@@ -100,9 +97,9 @@ final class BackMatter {
                 : pages.listed(drills, Face.REGULAR);
     }
 
-    private void lay(Label title, Slab how, List<Piece> pieces, BookletPages into) {
+    private void lay(Label title, Box how, List<Piece> pieces, BookletPages into) {
         String name = labels.text(title);
-        Slab over = Slab.stack(List.of(into.title(name), press.space(0.35), how, press.space(0.5)));
+        Box over = Box.stack(into.title(name), press.space(0.35), how, press.space(0.5));
         TwoColumns columns = new TwoColumns(grid.inner() - column, type.leading() / 4);
         columns.pages(over, pieces, into.room()).forEach(body -> into.add(name, body));
     }
@@ -110,24 +107,19 @@ final class BackMatter {
     /** In bold, between rules. */
     private Piece head(String words) {
         double pad = 0.2 * type.leading();
-        SetText set = press.running(press.words(Face.BOLD, words), type, grid.left(), pad, column);
-        Mark heavy = new Mark.Line(grid.left(), 0, grid.left() + column, 0, Press.HEAVY, Ink.BLACK);
-        double height = set.height() + 2 * pad;
-        Slab head = new Slab(height, List.of(heavy), List.of(new Node.Words(Role.PARAGRAPH, set.lines())), List.of());
+        SetText set = type.set(press.words(Face.BOLD, words), grid.left(), pad, column);
+        Mark heavy = LineWeight.HEAVY.across(grid.left(), grid.left() + column, 0);
+        Box head = Box.of(Role.PARAGRAPH, set).padded(2 * pad).on(heavy);
         return new Piece(0.5 * type.leading(), head, true);
     }
 
     /** A name, and what is said of it further in, line under line. */
-    private Slab hung(List<Styled> name, List<Styled> said, double in) {
-        SetText names = press.running(Paragraph.of(press.faces(), name), type, grid.left(), 0, in - 0.5 * type.size());
-        SetText set = press.running(Paragraph.of(press.faces(), said), type, grid.left() + in, 0, column - in);
+    private Box hung(List<Styled> name, List<Styled> said, double in) {
+        SetText names = type.set(name, grid.left(), 0, in - 0.5 * type.size());
+        SetText set = type.set(said, grid.left() + in, 0, column - in);
         Node item = new Node.Group(
                 Role.LIST,
-                List.of(new Node.Group(
-                        Role.ITEM,
-                        List.of(
-                                new Node.Words(Role.ITEM_NAME, names.lines()),
-                                new Node.Words(Role.ITEM_BODY, set.lines())))));
-        return new Slab(Math.max(names.height(), set.height()), List.of(), List.of(item), List.of());
+                List.of(new Node.Group(Role.ITEM, List.of(names.as(Role.ITEM_NAME), set.as(Role.ITEM_BODY)))));
+        return Box.of(Math.max(names.height(), set.height()), item);
     }
 }

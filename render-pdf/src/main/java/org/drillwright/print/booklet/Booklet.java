@@ -6,12 +6,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.drillwright.explain.SetWork;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.Slab;
 import org.drillwright.print.layout.words.CardText;
 import org.drillwright.print.layout.words.CardWriter;
 import org.drillwright.print.layout.words.Labels;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.Mirrored;
 import org.drillwright.print.text.Typefaces;
 
 /**
@@ -109,7 +109,7 @@ public record Booklet(
             Map<String, Integer> drills = new HashMap<>();
             for (BookletEntry entry : entries) {
                 DrillPages own = pages(entry, numbers);
-                List<Slab> bodies = own.bodies(entry.id());
+                List<Box> bodies = own.bodies(entry.id());
                 if (bodies.size() > 1 && !pages.isLeft()) {
                     pages.notes();
                 }

@@ -10,11 +10,13 @@ import org.drillwright.explain.SetWork;
 import org.drillwright.explain.SetWork.Item;
 import org.drillwright.explain.SetWork.Theme;
 import org.drillwright.print.frame.Face;
+import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.Slab;
 import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.Flow;
 import org.drillwright.print.text.Paragraph;
 import org.drillwright.print.text.Styled;
 
@@ -36,44 +38,38 @@ record CoveragePages(Map<String, SetWork> sets, Map<String, Integer> sizes, Pres
 
     void lay(BookletPages into) {
         String name = labels.text(Label.COVERAGE_TITLE);
-        Slab over = Slab.stack(List.of(
-                into.title(name),
-                press.space(0.35),
-                press.paragraph(
-                        press.words(Face.REGULAR, labels.text(Label.COVERAGE_HOW)),
-                        press.grid().left()),
-                press.space(0.5)));
-        List<Slab> on = new ArrayList<>(List.of(over));
-        for (Slab piece : pieces(into.room())) {
-            if (Slab.stack(on).height() + piece.height() > into.room()) {
-                into.add(name, Slab.stack(on));
-                on.clear();
-            }
-            on.add(piece);
-        }
-        into.add(name, Slab.stack(on));
+        Flow flow = into.flow(name)
+                .add(Box.stack(
+                        into.title(name),
+                        press.space(0.35),
+                        press.paragraph(
+                                press.words(Face.REGULAR, labels.text(Label.COVERAGE_HOW)),
+                                press.grid().left()),
+                        press.space(0.5)));
+        pieces(into.room()).forEach(flow::add);
+        into.add(flow);
     }
 
     /** A table for each theme, in parts where a page is too short for it, and what is never worked. */
-    private List<Slab> pieces(double room) {
-        List<Slab> pieces = new ArrayList<>();
-        Rows rows = new Rows(press, lefts(), 0);
-        Slab below = press.space(0.7);
+    private List<Box> pieces(double room) {
+        List<Box> pieces = new ArrayList<>();
+        Rows rows = Rows.of(press, lefts(), 0);
+        Box below = press.space(0.7);
         for (Theme theme : Theme.values()) {
-            Slab head = rows.head(heads(theme));
-            List<Slab> table = new ArrayList<>(List.of(head));
+            Box head = rows.head(heads(theme));
+            List<Box> table = new ArrayList<>(List.of(head));
             double left = room - below.height() - head.height();
             for (Item item : last().of(theme)) {
-                Slab row = rows.row(row(theme, item));
+                Box row = rows.row(row(theme, item));
                 if (row.height() > left && table.size() > 1) {
-                    pieces.add(Slab.stack(List.of(rows.table(table), below)));
+                    pieces.add(Box.stack(Box.stack(table).as(Role.TABLE), below));
                     table = new ArrayList<>(List.of(head));
                     left = room - below.height() - head.height();
                 }
                 table.add(row);
                 left -= row.height();
             }
-            pieces.add(Slab.stack(List.of(rows.table(table), below)));
+            pieces.add(Box.stack(Box.stack(table).as(Role.TABLE), below));
         }
         pieces.add(press.list(never(), press.grid().left()));
         return pieces;
@@ -81,7 +77,7 @@ record CoveragePages(Map<String, SetWork> sets, Map<String, Integer> sizes, Pres
 
     private List<Double> lefts() {
         Grid grid = press.grid();
-        double size = press.scale().small().size();
+        double size = press.small().size();
         List<String> names = new ArrayList<>(sets.keySet());
         List<Double> widths =
                 names.stream().map(name -> size * (1 + width(name))).toList();

@@ -11,15 +11,16 @@ import org.drillwright.print.layout.block.ClosingBlock;
 import org.drillwright.print.layout.block.CountBlock;
 import org.drillwright.print.layout.block.CountTable;
 import org.drillwright.print.layout.block.HeadsBlock;
-import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.SetText;
-import org.drillwright.print.layout.block.Slab;
 import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.fit.Sides;
 import org.drillwright.print.layout.words.CardText;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.LineWeight;
+import org.drillwright.print.page.Mirrored;
+import org.drillwright.print.page.SetText;
 import org.drillwright.print.text.Paragraph;
 import org.drillwright.print.text.Styled;
 import org.drillwright.wording.Direction;
@@ -35,13 +36,13 @@ final class DrillPages {
     private final PageGrid paper;
     private final Press press;
     private final Labels labels;
-    private final Slab foot;
+    private final Box foot;
     private final double room;
-    private final Slab header;
-    private final Slab heads;
-    private final List<Slab> counts;
-    private final Slab closing;
-    private final Slab behind;
+    private final Box header;
+    private final Box heads;
+    private final List<Box> counts;
+    private final Box closing;
+    private final Box behind;
 
     private DrillPages(CardText text, DrillWords words, PageGrid paper, Press press, Labels labels) {
         this.text = text;
@@ -73,7 +74,7 @@ final class DrillPages {
         return fewer.isOnePage() ? fewer : whole;
     }
 
-    Slab foot() {
+    Box foot() {
         return foot;
     }
 
@@ -116,24 +117,24 @@ final class DrillPages {
                         side -> room - heads.height() - (side == 0 ? header.height() : further),
                         closing.height() + behind.height(),
                         0)
-                .share(counts.stream().map(Slab::height).toList());
+                .share(counts.stream().map(Box::height).toList());
     }
 
     private double sum(int from, int to) {
-        return counts.subList(from, to).stream().mapToDouble(Slab::height).sum();
+        return Box.height(counts.subList(from, to));
     }
 
     /** What stands between the running head and the foot of each page. */
-    List<Slab> bodies(String anchor) {
+    List<Box> bodies(String anchor) {
         List<Integer> shares = shares().orElseThrow();
-        List<Slab> bodies = new ArrayList<>();
+        List<Box> bodies = new ArrayList<>();
         int from = 0;
         for (int page = 0; page < shares.size(); page++) {
             int to = from + shares.get(page);
             boolean last = page == shares.size() - 1;
-            Slab above = page == 0 ? Slab.stack(List.of(anchor(anchor), header)) : continued(from, to);
-            Slab below = last ? Slab.stack(List.of(closing, behind)) : Slab.NONE;
-            Slab body = body(above, from, to, below);
+            Box above = page == 0 ? Box.stack(anchor(anchor), header) : continued(from, to);
+            Box below = last ? Box.stack(closing, behind) : Box.NONE;
+            Box body = body(above, from, to, below);
             bodies.add(isAgainstTheBook() ? mirrored(body) : body);
             from = to;
         }
@@ -145,42 +146,42 @@ final class DrillPages {
         return text.rightToLeft() != Direction.of(labels.language().locale()).isRightToLeft();
     }
 
-    private Slab mirrored(Slab slab) {
-        return new Mirrored(press.grid().width(), press.faces()).slab(slab);
+    private Box mirrored(Box box) {
+        return new Mirrored(press.grid().width(), press.faces()).box(box);
     }
 
-    private Slab body(Slab above, int from, int to, Slab below) {
+    private Box body(Box above, int from, int to, Box below) {
         double needed = above.height() + heads.height() + below.height() + sum(from, to);
-        Slab table = new CountTable(press).set(heads, counts.subList(from, to), room - needed);
-        return Slab.stack(List.of(above, table, below));
+        Box table = new CountTable(press).set(heads, counts.subList(from, to), room - needed);
+        return Box.stack(above, table, below);
     }
 
-    private Slab anchor(String name) {
+    private Box anchor(String name) {
         Grid grid = press.grid();
-        return new Slab(0, List.of(), List.of(new Node.Anchor(name, grid.left(), 0)), List.of());
+        return Box.of(0, new Node.Anchor(name, grid.left(), 0));
     }
 
-    private Slab header() {
+    private Box header() {
         Grid grid = press.grid();
-        SetText title = press.balanced(text.title(), press.scale().title(), grid.axis(), 0, grid.besideNumbers());
+        SetText title = press.title().balanced(text.title(), grid.axis(), 0, grid.besideNumbers());
         List<Paragraph> before = new ArrayList<>(words.purpose());
         before.addAll(text.before());
-        return Slab.stack(List.of(
-                Press.slab(Role.TITLE, title),
+        return Box.stack(
+                Box.of(Role.TITLE, title),
                 press.paragraph(words.about(), grid.axis()),
                 press.space(0.35),
                 press.list(before, grid.axis()),
-                press.space(0.35)));
+                press.space(0.35));
     }
 
-    private Slab continued(int from, int to) {
+    private Box continued(int from, int to) {
         String said = from == to
                 ? labels.text(Label.CONTINUED_CLOSING)
                 : to - from == 1
                         ? labels.text(Label.CONTINUED_COUNT, numeral(from))
                         : labels.text(Label.CONTINUED_COUNTS, numeral(from), numeral(to - 1));
         Paragraph both = words.title().followedBy(new Styled("· " + said, Face.REGULAR));
-        return Slab.stack(List.of(press.paragraph(both, press.grid().axis()), press.space(0.35)));
+        return Box.stack(press.paragraph(both, press.grid().axis()), press.space(0.35));
     }
 
     private String numeral(int count) {
@@ -188,20 +189,20 @@ final class DrillPages {
     }
 
     /** What a card has no room for: the note, and under a heavy rule which drills come before and behind. */
-    private Slab behind() {
+    private Box behind() {
         Grid grid = press.grid();
-        List<Slab> behind = new ArrayList<>();
+        List<Box> behind = new ArrayList<>();
         if (!words.note().isEmpty()) {
-            SetText note = press.running(words.note(), paper.notes(), grid.axis(), 0, grid.besideNumbers());
+            SetText note = press.type(paper.notes()).set(words.note(), grid.axis(), 0, grid.besideNumbers());
             behind.add(press.space(0.35));
-            behind.add(Press.slab(Role.PARAGRAPH, note));
+            behind.add(Box.of(Role.PARAGRAPH, note));
         }
         if (!words.related().isEmpty()) {
             behind.add(press.space(0.5));
-            behind.add(press.rule(Press.HEAVY));
+            behind.add(press.rule(LineWeight.HEAVY));
             behind.add(press.space(0.4));
             behind.add(press.list(words.related(), grid.axis()));
         }
-        return Slab.stack(behind);
+        return Box.stack(behind);
     }
 }

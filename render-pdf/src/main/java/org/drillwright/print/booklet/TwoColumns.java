@@ -2,7 +2,7 @@ package org.drillwright.print.booklet;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.drillwright.print.layout.block.Slab;
+import org.drillwright.print.page.Box;
 
 /** Short pieces in two columns, page after page; on the last page both are about as long. */
 final class TwoColumns {
@@ -29,27 +29,32 @@ final class TwoColumns {
      * @param above what is blank above it, in points, unless it begins a column
      * @param leads whether it heads what is behind it, so that no column ends with it
      */
-    record Piece(double above, Slab slab, boolean leads) {}
+    record Piece(double above, Box box, boolean leads) {
+
+        Piece(Box box) {
+            this(0, box, false);
+        }
+    }
 
     /**
-     * A slab for each page.
+     * A box for each page.
      *
      * @param over what stands over both columns of the first page
      * @param room of a page, in points
      */
-    List<Slab> pages(Slab over, List<Piece> pieces, double room) {
-        List<Slab> pages = new ArrayList<>();
+    List<Box> pages(Box over, List<Piece> pieces, double room) {
+        List<Box> pages = new ArrayList<>();
         int from = 0;
         while (from < pieces.size()) {
-            Slab above = pages.isEmpty() ? over : Slab.NONE;
+            Box above = pages.isEmpty() ? over : Box.NONE;
             double height = height(pieces, from, room - above.height());
-            List<Slab> columns = new ArrayList<>();
+            List<Box> columns = new ArrayList<>();
             for (int column = 0; column < COLUMNS; column++) {
                 int to = Math.max(end(pieces, from, height), column == 0 ? from + 1 : from);
-                columns.add(stacked(pieces.subList(from, to)).beside(column * apart));
+                columns.add(stacked(pieces.subList(from, to)).moved(column * apart, 0));
                 from = to;
             }
-            pages.add(Slab.stack(List.of(above, over(columns))));
+            pages.add(Box.stack(above, Box.abreast(columns)));
         }
         return pages;
     }
@@ -73,7 +78,7 @@ final class TwoColumns {
         double filled = 0;
         while (to < pieces.size()) {
             Piece piece = pieces.get(to);
-            filled += (to == from ? 0 : piece.above()) + piece.slab().height();
+            filled += (to == from ? 0 : piece.above()) + piece.box().height();
             if (filled > height) {
                 break;
             }
@@ -85,23 +90,12 @@ final class TwoColumns {
         return to;
     }
 
-    private static Slab stacked(List<Piece> pieces) {
-        List<Slab> slabs = new ArrayList<>();
+    private static Box stacked(List<Piece> pieces) {
+        List<Box> boxes = new ArrayList<>();
         for (Piece piece : pieces) {
-            slabs.add(Slab.space(slabs.isEmpty() ? 0 : piece.above()));
-            slabs.add(piece.slab());
+            boxes.add(Box.space(boxes.isEmpty() ? 0 : piece.above()));
+            boxes.add(piece.box());
         }
-        return Slab.stack(slabs);
-    }
-
-    private static Slab over(List<Slab> columns) {
-        double height = columns.stream().mapToDouble(Slab::height).max().orElse(0);
-        List<Slab> each = new ArrayList<>();
-        for (Slab column : columns) {
-            each.add(column);
-            each.add(Slab.space(-column.height()));
-        }
-        each.add(Slab.space(height));
-        return Slab.stack(each);
+        return Box.stack(boxes);
     }
 }

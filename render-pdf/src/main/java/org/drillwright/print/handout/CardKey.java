@@ -9,12 +9,12 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.layout.block.Sign;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
-import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Box;
 import org.drillwright.print.page.Flow;
+import org.drillwright.print.page.SetText;
 import org.drillwright.print.page.Type;
 
 /** How a card is read: its three signs, and what its pictures show. */
@@ -27,12 +27,12 @@ record CardKey(Type type, double width, Labels labels) {
     /** The signs. */
     void addSigns(Flow flow) {
         flow.add(type.times(1.2).paragraph(Face.BOLD, labels.text(Label.READING_TITLE), width));
-        flow.add(Block.stack(List.of(
+        flow.add(Box.stack(
                 sign(Sign.leader(place(), type.size()), Label.READING_LEADER),
                 sign(Sign.follower(place(), type.size()), Label.READING_FOLLOWER),
                 sign(Sign.safety(place(), type.size()), Label.READING_SAFETY),
-                Block.space(0.4 * type.size()),
-                type.paragraph(Face.REGULAR, labels.text(Label.READING_HOW), width))));
+                Box.space(0.4 * type.size()),
+                type.paragraph(Face.REGULAR, labels.text(Label.READING_HOW), width)));
     }
 
     /** What the pictures show, on a page of its own. */
@@ -50,13 +50,13 @@ record CardKey(Type type, double width, Labels labels) {
     }
 
     /** The words say what the sign looks like, so that they serve without it. */
-    private Block sign(List<Mark> marks, Label words) {
+    private Box sign(List<Mark> marks, Label words) {
         double x = 1.3 * type.size();
         SetText set = type.set(Face.REGULAR, labels.text(words), x, 0, width - x);
-        return new Block(set.height(), marks, List.of(new Node.Words(Role.PARAGRAPH, set.lines())));
+        return Box.of(Role.PARAGRAPH, set).on(marks);
     }
 
-    private Block row(List<Sample> samples) {
+    private Box row(List<Sample> samples) {
         List<Mark> marks = new ArrayList<>();
         List<Node> nodes = new ArrayList<>();
         double column = width / COLUMNS;
@@ -67,9 +67,9 @@ record CardKey(Type type, double width, Labels labels) {
             SetText set = type.set(Face.REGULAR, sample.words(), x, 0, (at + 1) * column - x - type.size());
             double whole = Math.max(set.height(), sample.height(SAMPLE));
             marks.addAll(sample.draw(at * column, (whole - sample.height(SAMPLE)) / 2, SAMPLE));
-            nodes.add(new Node.Words(Role.PARAGRAPH, set.lines()).moved(0, (whole - set.height()) / 2));
+            nodes.add(set.as(Role.PARAGRAPH).moved(0, (whole - set.height()) / 2));
             height = Math.max(height, whole);
         }
-        return new Block(height + 1.2 * type.size(), marks, nodes);
+        return Box.of(height + 1.2 * type.size(), marks, nodes);
     }
 }

@@ -8,13 +8,13 @@ import org.drillwright.model.CardSize;
 import org.drillwright.model.School;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.words.CardNumbers;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
-import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Box;
 import org.drillwright.print.page.Flow;
 import org.drillwright.print.page.Foot;
+import org.drillwright.print.page.Mirrored;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Table;
 import org.drillwright.print.page.Type;
@@ -39,8 +39,8 @@ public record Cover(School school, String title, CardSize size, Label how, List<
     /** One page, or as many as the contents take. */
     public List<Frame> pages(Sheet sheet, Labels labels, Typefaces faces) {
         Type type = new Type(faces, TYPE);
-        String document = school.name().isEmpty() ? title : school.name() + " · " + title;
-        Flow flow = new Flow(sheet, 1, Foot.of(type, sheet, labels, document));
+        String first = labels.text(Label.DEFERRAL_PAGE);
+        Flow flow = new Flow(sheet, 1, Foot.of(type.times(0.8), sheet, first, document()));
         flow.add(head(type, sheet.inner(), labels));
         List<String> heads = List.of(
                 labels.text(Label.CARD),
@@ -52,10 +52,15 @@ public record Cover(School school, String title, CardSize size, Label how, List<
         Table table =
                 Table.shared(type, sheet.inner(), 1, 1.1, 7.5, 1.8, 3, 2.8).holding(heads, rows);
         flow.table(table.head(heads), rows.stream().map(table::row).toList());
-        flow.add(Block.space(TYPE));
+        flow.add(Box.space(TYPE));
         new CardKey(type, sheet.inner(), labels).addSigns(flow);
         flow.add(type.paragraph(Face.REGULAR, labels.text(how), sheet.inner()));
         return Mirrored.pages(flow.pages(), labels.language().locale(), faces);
+    }
+
+    /** What its pages are part of. */
+    String document() {
+        return Foot.line(school.name(), title);
     }
 
     private List<List<String>> rows(Labels labels) {
@@ -71,17 +76,17 @@ public record Cover(School school, String title, CardSize size, Label how, List<
         return rows;
     }
 
-    private Block head(Type type, double width, Labels labels) {
+    private Box head(Type type, double width, Labels labels) {
         int cards = drills.stream().mapToInt(Listed::cards).sum();
-        List<Block> blocks = new ArrayList<>();
+        List<Box> blocks = new ArrayList<>();
         blocks.add(type.paragraph(Face.REGULAR, school.name(), width));
         blocks.add(new Type(type.faces(), TITLE).title(headline(labels), width));
         blocks.add(
                 type.paragraph(Face.REGULAR, labels.text(Label.PACKET_SIZE, drills.size(), cards, size.word()), width));
         revised(labels).ifPresent(date -> blocks.add(type.paragraph(Face.REGULAR, date, width)));
-        blocks.add(Block.space(0.4 * TYPE));
+        blocks.add(Box.space(0.4 * TYPE));
         blocks.add(type.paragraph(Face.REGULAR, labels.text(Label.PACKET_GIVEN), width));
-        return Block.stack(blocks).padded(TYPE);
+        return Box.stack(blocks).padded(TYPE);
     }
 
     /** A title begins with a capital. */

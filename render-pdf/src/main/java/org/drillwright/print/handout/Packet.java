@@ -29,10 +29,8 @@ public record Packet(Cover cover, Leaf safety, List<Leaf> cards, SheetPlan plan)
         leaves.addAll(cards);
         List<Frame> pages = new ArrayList<>(even(cover.pages(sheet, labels, faces), sheet));
         pages.addAll(Imposition.impose(leaves, plan, SheetNote.of(labels, faces)));
-        String document =
-                cover.school().name().isEmpty() ? cover.title() : cover.school().name() + " · " + cover.title();
         List<String> titles = cover.drills().stream().map(Listed::title).toList();
-        pages.addAll(even(new SignOff(sheet, labels, faces).pages(titles, pages.size() + 1, document), sheet));
+        pages.addAll(even(new SignOff(sheet, labels, faces).pages(titles, pages.size() + 1, cover.document()), sheet));
         return pages;
     }
 

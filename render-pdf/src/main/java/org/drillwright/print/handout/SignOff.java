@@ -5,18 +5,18 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.block.Mirrored;
-import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
-import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Box;
 import org.drillwright.print.page.Flow;
 import org.drillwright.print.page.Foot;
+import org.drillwright.print.page.LineWeight;
+import org.drillwright.print.page.Mirrored;
+import org.drillwright.print.page.SetText;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Typefaces;
@@ -52,7 +52,7 @@ public final class SignOff {
      * @param document what it is part of
      */
     public List<Frame> pages(List<String> titles, int first, String document) {
-        Flow flow = new Flow(sheet, first, Foot.of(type, sheet, labels, document));
+        Flow flow = new Flow(sheet, first, Foot.of(type.times(0.8), sheet, labels.text(Label.DEFERRAL_PAGE), document));
         flow.add(type.times(1.8).title(labels.text(Label.SIGN_OFF), sheet.inner()));
         flow.add(type.paragraph(Face.REGULAR, labels.text(Label.SIGN_OFF_HOW), sheet.inner())
                 .padded(type.size()));
@@ -74,7 +74,7 @@ public final class SignOff {
         return sheet.inner() - NAMES * NAME;
     }
 
-    private Block head() {
+    private Box head() {
         List<Node> cells = new ArrayList<>();
         cells.add(cell(Role.COLUMN_HEAD, Face.BOLD, labels.text(Label.CARD), 0, number(), ROW));
         cells.add(cell(Role.COLUMN_HEAD, Face.BOLD, labels.text(Label.DRILL), number(), names() - number(), ROW));
@@ -82,10 +82,10 @@ public final class SignOff {
             double x = names() + at * NAME;
             cells.add(cell(Role.COLUMN_HEAD, Face.REGULAR, labels.text(Label.NAME), x + 3, NAME - 3, ROW));
         }
-        return ruled(cells, ROW, 1.5);
+        return ruled(cells, ROW, LineWeight.HEAVY);
     }
 
-    private Block row(int number, String title) {
+    private Box row(int number, String title) {
         double room = names() - number() - type.size();
         double height = Math.max(ROW, type.set(Face.REGULAR, title, 0, 0, room).height() + 0.5 * type.size());
         List<Node> cells = new ArrayList<>();
@@ -94,22 +94,22 @@ public final class SignOff {
         for (int at = 0; at < NAMES; at++) {
             cells.add(new Node.Words(Role.CELL, List.of()));
         }
-        return ruled(cells, height, 0.5);
+        return ruled(cells, height, LineWeight.THIN);
     }
 
     /** In the middle of its row. */
     private Node cell(Role role, Face face, String words, double x, double width, double height) {
         SetText set = type.set(face, words, x, 0, width);
-        return new Node.Words(role, set.lines()).moved(0, (height - set.height()) / 2);
+        return set.as(role).moved(0, (height - set.height()) / 2);
     }
 
-    private Block ruled(List<Node> cells, double height, double weight) {
+    private Box ruled(List<Node> cells, double height, LineWeight rule) {
         List<Mark> marks = new ArrayList<>();
-        marks.add(new Mark.Line(0, height, sheet.inner(), height, weight, Ink.BLACK));
+        marks.add(rule.across(0, sheet.inner(), height));
         for (int at = 0; at < NAMES; at++) {
             double x = names() + at * NAME;
-            marks.add(new Mark.Line(x, 0, x, height, 0.5, Ink.BLACK));
+            marks.add(LineWeight.THIN.down(x, 0, height));
         }
-        return new Block(height, marks, List.of(new Node.Group(Role.ROW, cells)));
+        return Box.of(height, marks, List.of(new Node.Group(Role.ROW, cells)));
     }
 }

@@ -17,12 +17,12 @@ import org.drillwright.print.layout.block.FootBlock;
 import org.drillwright.print.layout.block.HeaderBlock;
 import org.drillwright.print.layout.block.HeadsBlock;
 import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.Slab;
 import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.fit.Sides;
 import org.drillwright.print.layout.words.CardText;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
+import org.drillwright.print.page.Box;
 import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.wording.Message;
@@ -37,10 +37,10 @@ final class Composition {
     private final Press press;
     private final Labels labels;
     private final HeaderBlock header;
-    private final Slab heads;
-    private final List<Slab> counts;
-    private final Slab closing;
-    private final Slab foot;
+    private final Box heads;
+    private final List<Box> counts;
+    private final Box closing;
+    private final Box foot;
     private final Optional<List<Integer>> shares;
 
     Composition(CardText text, Grid grid, Labels labels, Typefaces faces) {
@@ -77,7 +77,7 @@ final class Composition {
         double over = highest(
                 from -> Math.max(over(from, false).height(), over(from, true).height()));
         return new Sides(side -> press.room() - once - header(side, ofSeveral), closing.height(), over)
-                .share(counts.stream().map(Slab::height).toList());
+                .share(counts.stream().map(Box::height).toList());
     }
 
     /** The highest of what may have to be said of the counts from one on: of all, of the last two, of the last, of none. */
@@ -121,7 +121,7 @@ final class Composition {
 
     List<String> broken() {
         return Stream.concat(Stream.of(header.first(Optional.empty()), heads, closing, foot), counts.stream())
-                .flatMap(slab -> slab.broken().stream())
+                .flatMap(box -> box.broken().stream())
                 .distinct()
                 .toList();
     }
@@ -145,31 +145,30 @@ final class Composition {
             int end = start + shared.get(side);
             boolean last = side == shared.size() - 1;
             Optional<String> ofSeveral = cards > 1 && isRinged() ? ofSeveral(side / 2 + 1, cards) : Optional.empty();
-            Slab top = header(side, start, end, ofSeveral);
-            Slab end0 = last ? closing : over(end, isBack(side));
+            Box top = header(side, start, end, ofSeveral);
+            Box end0 = last ? closing : over(end, isBack(side));
             sides.add(side(top, counts.subList(start, end), end0, last && isBack(side), isBack(side)));
             start = end;
         }
         return sides;
     }
 
-    private Frame side(Slab top, List<Slab> on, Slab behind, boolean aims, boolean back) {
+    private Frame side(Box top, List<Box> on, Box behind, boolean aims, boolean back) {
         double needed = top.height() + heads.height() + behind.height() + foot.height();
-        double spare =
-                press.room() - needed - on.stream().mapToDouble(Slab::height).sum();
-        Slab table = new CountTable(press).set(heads, on, spare);
-        Slab body = Slab.stack(List.of(top, table, behind));
-        Slab more = Slab.stack(
-                List.of(press.space(0.6), press.list(text.aims(), press.grid().left())));
+        double spare = press.room() - needed - Box.height(on);
+        Box table = new CountTable(press).set(heads, on, spare);
+        Box body = Box.stack(top, table, behind);
+        Box more =
+                Box.stack(press.space(0.6), press.list(text.aims(), press.grid().left()));
         boolean fits = aims && body.height() + more.height() + foot.height() <= press.room();
-        return press.side(fits ? Slab.stack(List.of(body, more)) : body, foot, press.hole(back), text.draft());
+        return press.side(fits ? Box.stack(body, more) : body, foot, press.hole(back), text.draft());
     }
 
     private boolean isBack(int side) {
         return isRinged() && side % 2 == 1;
     }
 
-    private Slab header(int side, int start, int end, Optional<String> ofSeveral) {
+    private Box header(int side, int start, int end, Optional<String> ofSeveral) {
         if (side == 0) {
             return header.first(ofSeveral);
         }
@@ -187,7 +186,7 @@ final class Composition {
     }
 
     /** Sends the reader on: which counts are not here, and where they are. */
-    private Slab over(int from, boolean behind) {
+    private Box over(int from, boolean behind) {
         String rest = labels.text(text.cautions().isEmpty() ? Label.OVER_CLOSING : Label.OVER_CAUTIONS);
         String counts = over(from);
         String what = counts.isEmpty()
@@ -197,9 +196,9 @@ final class Composition {
         String words = Message.titled(what, labels.text(where))
                 .sentence()
                 .in(labels.language().locale());
-        return Slab.stack(List.of(
+        return Box.stack(
                 press.space(0.3),
-                press.paragraph(press.words(Face.BOLD, words), press.grid().axis())));
+                press.paragraph(press.words(Face.BOLD, words), press.grid().axis()));
     }
 
     private String over(int from) {

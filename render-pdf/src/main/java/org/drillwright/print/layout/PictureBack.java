@@ -12,9 +12,10 @@ import org.drillwright.print.layout.block.FootBlock;
 import org.drillwright.print.layout.block.HeaderBlock;
 import org.drillwright.print.layout.block.PictureRow;
 import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.Slab;
 import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.words.CardText;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.LineWeight;
 import org.drillwright.print.text.Typefaces;
 
 /**
@@ -53,21 +54,21 @@ final class PictureBack {
     }
 
     private Optional<Frame> frame(double width) {
-        List<Slab> slabs = new ArrayList<>();
-        slabs.add(new HeaderBlock(text, press).behind(Optional.empty()));
-        slabs.add(press.list(text.aims(), press.grid().left()));
-        slabs.add(press.space(text.aims().isEmpty() ? 0 : 0.4));
-        slabs.add(press.rule(Press.HEAVY));
+        List<Box> parts = new ArrayList<>();
+        parts.add(new HeaderBlock(text, press).behind(Optional.empty()));
+        parts.add(press.list(text.aims(), press.grid().left()));
+        parts.add(press.space(text.aims().isEmpty() ? 0 : 0.4));
+        parts.add(press.rule(LineWeight.HEAVY));
         for (int at = 0; at < text.counts().size(); at++) {
             CardText.Count count = text.counts().get(at);
             Optional<Picture> picture = count.picture();
             if (picture.isPresent()) {
-                slabs.add(PictureRow.of(count.numeral(), picture.get(), width, press));
-                slabs.add(press.rule(at == text.counts().size() - 1 ? Press.HEAVY : Press.THIN));
+                parts.add(PictureRow.of(count.numeral(), picture.get(), width, press));
+                parts.add(press.rule(at == text.counts().size() - 1 ? LineWeight.HEAVY : LineWeight.THIN));
             }
         }
-        Slab body = Slab.stack(slabs);
-        Slab foot = new FootBlock(text.foot(), press).set();
+        Box body = Box.stack(parts);
+        Box foot = new FootBlock(text.foot(), press).set();
         return body.height() + foot.height() > press.room() || !body.broken().isEmpty()
                 ? Optional.empty()
                 : Optional.of(press.side(body, foot, press.hole(true), text.draft()));

@@ -7,14 +7,15 @@ import java.util.stream.Stream;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.layout.block.FootBlock;
-import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.RuleOfConduct;
-import org.drillwright.print.layout.block.Slab;
 import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.layout.words.SafetyText;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.LineWeight;
+import org.drillwright.print.page.Mirrored;
 import org.drillwright.print.text.Paragraph;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.wording.Direction;
@@ -91,19 +92,19 @@ public final class SafetyCard {
     }
 
     private Optional<Frame> side(RuleOfConduct.Manner manner, int from, int to, boolean behind) {
-        List<Slab> slabs = new ArrayList<>();
-        slabs.add(RuleOfConduct.title(text, press, behind));
-        slabs.add(press.rule(Press.HEAVY));
+        List<Box> parts = new ArrayList<>();
+        parts.add(RuleOfConduct.title(text, press, behind));
+        parts.add(press.rule(LineWeight.HEAVY));
         for (int at = from; at < to; at++) {
-            slabs.add(new RuleOfConduct(press, manner).set(text.rules().get(at)));
-            slabs.add(press.rule(at == to - 1 ? Press.HEAVY : Press.THIN));
+            parts.add(new RuleOfConduct(press, manner).set(text.rules().get(at)));
+            parts.add(press.rule(at == to - 1 ? LineWeight.HEAVY : LineWeight.THIN));
         }
-        slabs.add(press.space(0.3));
-        slabs.add(press.paragraph(
+        parts.add(press.space(0.3));
+        parts.add(press.paragraph(
                 to < text.rules().size() ? onTheBack() : text.risk(),
                 press.grid().left()));
-        Slab body = Slab.stack(slabs);
-        Slab foot = new FootBlock(text.foot(), press).set();
+        Box body = Box.stack(parts);
+        Box foot = new FootBlock(text.foot(), press).set();
         return body.height() + foot.height() > press.room() || !body.broken().isEmpty()
                 ? Optional.empty()
                 : Optional.of(press.side(body, foot, press.hole(behind), Optional.empty()));

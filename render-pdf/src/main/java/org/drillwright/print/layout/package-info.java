@@ -1,4 +1,4 @@
-/** Drills as cards, in the type of their size. Stands on the model, {@code frame} and {@code text}. */
+/** Drills as cards, in the type of their size. Stands on the model and {@code page}. */
 @NullMarked
 package org.drillwright.print.layout;
 

@@ -3,108 +3,117 @@ package org.drillwright.print.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
+import java.util.function.IntToDoubleFunction;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.frame.Mark;
-import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 
-/** Fills pages with blocks, one under the other; a table that does not end on a page goes on with its head on the next. */
+/** Fills pages with boxes, one under the other; a table that does not end on a page goes on with its head on the next. */
 public final class Flow {
 
-    private final Sheet sheet;
+    /** Makes a page of what stands on it. */
+    public interface PageMaker {
+        Frame page(int number, Box body);
+    }
+
     private final int first;
-    private final IntFunction<Block> foot;
+    private final IntToDoubleFunction room;
+    private final PageMaker maker;
     private final List<Frame> pages = new ArrayList<>();
-    private final List<Mark> marks = new ArrayList<>();
-    private final List<Node> nodes = new ArrayList<>();
-    private double y;
+    private final List<Box> body = new ArrayList<>();
+    private double filled;
 
     /**
      * An empty flow.
      *
      * @param first the number of its first page in the document, from 1
-     * @param foot what stands at the foot of the page of a number
+     * @param room of the page of a number, in points
      */
-    public Flow(Sheet sheet, int first, IntFunction<Block> foot) {
-        this.sheet = sheet;
+    public Flow(int first, IntToDoubleFunction room, PageMaker maker) {
         this.first = first;
-        this.foot = foot;
-        this.y = sheet.margin();
+        this.room = room;
+        this.maker = maker;
+    }
+
+    /**
+     * An empty flow on sheets.
+     *
+     * @param foot what stands at the foot of the page of a number, from 1
+     */
+    public Flow(Sheet sheet, int first, IntFunction<Box> foot) {
+        this(first, number -> sheet.room(foot.apply(number)), (number, body) -> sheet.page(body, foot.apply(number)));
     }
 
     /** The number of the page that is being filled. */
-    private int page() {
+    private int number() {
         return first + pages.size();
     }
 
     /** What is left of the page, in points. */
     public double room() {
-        return sheet.bottom() - foot.apply(page()).height() - y;
+        return room.applyAsDouble(number()) - filled;
     }
 
     /** On this page, or on the next if it holds it not. */
-    public Flow add(Block block) {
-        if (block.height() > room() && !nodes.isEmpty()) {
-            turn();
-        }
-        nodes.addAll(put(block));
+    public Flow add(Box box) {
+        return makeRoom(box.height()).put(box);
+    }
+
+    /** On this page, whether or not it holds it. */
+    public Flow put(Box box) {
+        body.add(box);
+        filled += box.height();
         return this;
     }
 
     /** All on one page, if a page holds them. */
-    public Flow together(List<Block> blocks) {
-        double height = blocks.stream().mapToDouble(Block::height).sum();
+    public Flow together(List<Box> boxes) {
+        makeRoom(Box.height(boxes));
+        boxes.forEach(this::add);
+        return this;
+    }
+
+    public Flow table(Box head, List<Box> rows) {
+        makeRoom(head.height() + (rows.isEmpty() ? 0 : rows.get(0).height()));
+        List<Box> table = new ArrayList<>(List.of(head));
+        for (Box row : rows) {
+            if (Box.height(table) + row.height() > room()) {
+                put(Box.stack(table).as(Role.TABLE));
+                turn();
+                table = new ArrayList<>(List.of(head));
+            }
+            table.add(row);
+        }
+        put(Box.stack(table).as(Role.TABLE));
+        return this;
+    }
+
+    /** Begins a new page, unless this one has so much room. */
+    public Flow makeRoom(double height) {
         if (height > room()) {
             turn();
         }
-        blocks.forEach(this::add);
         return this;
-    }
-
-    public Flow table(Block head, List<Block> rows) {
-        double begun = head.height() + (rows.isEmpty() ? 0 : rows.get(0).height());
-        if (begun > room() && !nodes.isEmpty()) {
-            turn();
-        }
-        List<Node> table = new ArrayList<>(put(head));
-        for (Block row : rows) {
-            if (row.height() > room()) {
-                nodes.add(new Node.Group(Role.TABLE, table));
-                turn();
-                table = new ArrayList<>(put(head));
-            }
-            table.addAll(put(row));
-        }
-        nodes.add(new Node.Group(Role.TABLE, table));
-        return this;
-    }
-
-    private List<Node> put(Block block) {
-        Block placed = block.moved(sheet.margin(), y);
-        marks.addAll(placed.marks());
-        y += block.height();
-        return placed.nodes();
     }
 
     /** Begins a new page, if something stands on this one. */
     public void turn() {
-        if (nodes.isEmpty()) {
-            return;
+        if (!body.stream().allMatch(Box::isBlank)) {
+            end();
         }
-        Block end = foot.apply(page());
-        Block placed = end.moved(sheet.margin(), sheet.bottom() - end.height());
-        marks.addAll(placed.marks());
-        nodes.addAll(placed.nodes());
-        pages.add(new Frame(
-                sheet.width(), sheet.height(), sheet.margin(), marks, List.of(new Node.Group(Role.CARD, nodes))));
-        marks.clear();
-        nodes.clear();
-        y = sheet.margin();
     }
 
-    /** All pages that were filled. */
+    private void end() {
+        pages.add(maker.page(number(), Box.stack(body)));
+        body.clear();
+        filled = 0;
+    }
+
+    /** All pages that were filled, at least one. */
     public List<Frame> pages() {
         turn();
+        if (pages.isEmpty()) {
+            end();
+        }
         return List.copyOf(pages);
     }
 }

@@ -4,6 +4,8 @@ import java.util.List;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Millimetres;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Role;
 
 /**
  * A page and its margin, in points.
@@ -41,6 +43,17 @@ public record Sheet(double width, double height, double margin) {
 
     public double bottom() {
         return height - margin;
+    }
+
+    /** What is left of a page over its foot. */
+    public double room(Box foot) {
+        return bottom() - margin - foot.height();
+    }
+
+    /** What stands on a page from its top margin on, and its foot at the bottom. */
+    public Frame page(Box body, Box foot) {
+        Box all = Box.abreast(List.of(body.moved(margin, margin), foot.moved(margin, bottom() - foot.height())));
+        return new Frame(width, height, margin, all.marks(), List.of(new Node.Group(Role.CARD, all.nodes())));
     }
 
     /** A page on which nothing stands. */

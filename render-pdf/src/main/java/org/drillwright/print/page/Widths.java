@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** How columns share a line, in points or in any other length. */
-public final class Widths {
+final class Widths {
 
     private Widths() {}
 
@@ -16,7 +16,7 @@ public final class Widths {
      * @param widths as they are meant to be
      * @param least what the widest word of each needs
      */
-    public static List<Double> holding(List<Double> widths, List<Double> least) {
+    static List<Double> holding(List<Double> widths, List<Double> least) {
         double wanted = 0;
         double spare = 0;
         for (int at = 0; at < widths.size(); at++) {

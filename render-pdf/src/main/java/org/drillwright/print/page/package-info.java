@@ -1,4 +1,7 @@
-/** Whole pages of paragraphs, tables and figures, one under the other. Stands on frames, text and how lines are set. */
+/**
+ * Words set in boxes, boxes one under the other, and the pages that they fill: what cards, sheets, handouts and booklets are
+ * all laid with. Stands on frames and text.
+ */
 @NullMarked
 package org.drillwright.print.page;
 

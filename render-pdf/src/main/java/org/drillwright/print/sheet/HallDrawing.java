@@ -13,8 +13,8 @@ import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
 import org.drillwright.print.frame.Rectangle;
-import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.LineWeight;
 import org.drillwright.print.page.Type;
 
 /**
@@ -49,11 +49,11 @@ record HallDrawing(Floor floor, Method method, HandType type, int scale, HandWor
         return points(centimetres, scale);
     }
 
-    Block block() {
+    Box block() {
         Hall hall = floor.layout().hall();
         Rectangle box = new Rectangle(0, 0, points(hall.length()), points(hall.width()));
         List<Mark> marks = new ArrayList<>();
-        marks.add(Mark.Shape.stroked(Outline.box(box), Press.HEAVY, Ink.BLACK));
+        marks.add(Mark.Shape.stroked(Outline.box(box), LineWeight.HEAVY.width(), Ink.BLACK));
         for (int at = 0; at < floor.lanes().size(); at++) {
             lane(at, marks);
         }
@@ -66,7 +66,7 @@ record HallDrawing(Floor floor, Method method, HandType type, int scale, HandWor
         Rectangle all = new Rectangle(0, 0, box.width(), y);
         Node figure = new Node.Figure(
                 words.text(HandWord.HALL_PLAN, new HallSentences(words).lanes(floor.layout())), all, marks);
-        return new Block(all.height() + type.words().size(), List.of(), List.of(figure));
+        return Box.of(all.height() + type.words().size(), figure);
     }
 
     private void bar(double x, double y, Type small, List<Mark> marks) {
@@ -83,7 +83,7 @@ record HallDrawing(Floor floor, Method method, HandType type, int scale, HandWor
         LaneLayout.Lane lane = floor.lanes().get(at);
         Rectangle box = new Rectangle(points(lane.x()), points(lane.y()), points(lane.length()), points(lane.width()));
         boolean used = at < floor.places().size();
-        marks.add(Mark.Shape.stroked(Outline.box(box), used ? 1 : Press.THIN, Ink.BLACK));
+        marks.add(Mark.Shape.stroked(Outline.box(box), used ? 1 : LineWeight.THIN.width(), Ink.BLACK));
         if (!used) {
             return;
         }

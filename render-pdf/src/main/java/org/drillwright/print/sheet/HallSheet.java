@@ -9,9 +9,9 @@ import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.roster.Hall;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.page.Flow;
 import org.drillwright.print.page.Foot;
+import org.drillwright.print.page.Mirrored;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.sheet.wall.WallText;
 import org.drillwright.print.text.Styled;
@@ -42,7 +42,7 @@ public final class HallSheet {
         double width = sheet.inner();
         int scale = scale(hall, sheet);
         String document =
-                Foot.words(words.mark(mark), school.name(), words.evening().text(WallText.PRINT) + ".");
+                Foot.line(words.mark(mark), school.name(), words.evening().text(WallText.PRINT) + ".");
         Flow flow = new Flow(sheet, 1, Foot.of(type.foot(), sheet, "", document));
         flow.add(type.heading().title(words.text(HandWord.HALL_SCALE, scale), width));
         List<Styled> above = new ArrayList<>(List.of(new Styled(sentences.lanes(floor.layout()), Face.BOLD)));

@@ -12,9 +12,9 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
 import org.drillwright.print.frame.Rectangle;
-import org.drillwright.print.layout.block.Mirrored;
-import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.LineWeight;
+import org.drillwright.print.page.Mirrored;
 import org.drillwright.print.page.Type;
 import org.drillwright.report.plan.Clock;
 
@@ -31,9 +31,10 @@ record LessonBar(LessonSentences sentences, HandType type, double width) {
     /** Between two ticks, at the least. */
     private static final double APART = 22;
 
-    Block block() {
+    Box block() {
         List<Mark> marks = new ArrayList<>();
-        marks.add(Mark.Shape.stroked(Outline.box(new Rectangle(0, 0, width, HEIGHT)), Press.THIN, Ink.BLACK));
+        marks.add(Mark.Shape.stroked(
+                Outline.box(new Rectangle(0, 0, width, HEIGHT)), LineWeight.THIN.width(), Ink.BLACK));
         List<LessonPart> parts = lesson().blocks();
         int drills = 0;
         for (int at = 0; at < parts.size(); at++) {
@@ -41,13 +42,13 @@ record LessonBar(LessonSentences sentences, HandType type, double width) {
             boolean drill = part.kind() == LessonPart.Kind.DRILL;
             drills += drill ? 1 : 0;
             double x = x(part.start());
-            double rule = drill ? 2 * Press.HEAVY : Press.THIN;
+            double rule = drill ? 2 * LineWeight.HEAVY.width() : LineWeight.THIN.width();
             marks.add(new Mark.Line(x, 0, x, HEIGHT, rule, Ink.BLACK));
             name(part, drill ? String.valueOf(drills) : sentences.name(part), x, marks);
         }
         if (!parts.isEmpty()) {
             double end = x(parts.get(parts.size() - 1).end());
-            marks.add(new Mark.Line(end, 0, end, HEIGHT, Press.THIN, Ink.BLACK));
+            marks.add(LineWeight.THIN.down(end, 0, HEIGHT));
         }
         ticks(marks);
         double height = HEIGHT + 1.5 * type.foot().size();
@@ -56,7 +57,7 @@ record LessonBar(LessonSentences sentences, HandType type, double width) {
                 said(),
                 box,
                 Mirrored.marks(marks, width, sentences.words().evening().locale(), type.faces()));
-        return new Block(height + 4, List.of(), List.of(figure));
+        return Box.of(height + 4, figure);
     }
 
     private String said() {
@@ -106,7 +107,7 @@ record LessonBar(LessonSentences sentences, HandType type, double width) {
             String words = String.valueOf(minute);
             double wide = small.width(Face.REGULAR, words);
             double left = Math.max(0, Math.min(width - wide, x - wide / 2));
-            marks.add(new Mark.Line(x, HEIGHT, x, HEIGHT + 3, Press.THIN, Ink.BLACK));
+            marks.add(LineWeight.THIN.down(x, HEIGHT, HEIGHT + 3));
             marks.add(small.line(Face.REGULAR, words, left, HEIGHT + 3 + small.size()));
         }
     }

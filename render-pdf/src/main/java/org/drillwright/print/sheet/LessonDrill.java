@@ -2,23 +2,21 @@ package org.drillwright.print.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.IntStream;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Form;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
 import org.drillwright.print.frame.Face;
-import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.layout.block.Sign;
 import org.drillwright.print.layout.words.Label;
-import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.LineWeight;
+import org.drillwright.print.page.SetText;
 import org.drillwright.print.page.Type;
-import org.drillwright.print.text.Paragraph;
 import org.drillwright.print.text.Styled;
 
 /**
@@ -55,38 +53,37 @@ record LessonDrill(HandType type, double width, HandWords words) {
     record Head(String time, String length, String title, String rounds) {}
 
     /** @param before what is done before the first count and after the last, each behind a bold word */
-    List<Block> blocks(Head head, String work, List<Styled> before, Drill drill) {
-        List<Block> caption = new ArrayList<>();
+    List<Box> blocks(Head head, String work, List<Styled> before, Drill drill) {
+        List<Box> caption = new ArrayList<>();
         caption.add(head(head));
         List<Styled> said = new ArrayList<>(List.of(new Styled(work + ".", Face.REGULAR)));
         said.addAll(before);
         caption.add(type.notes().paragraph(said, width - AXIS).moved(AXIS, 0));
-        List<Block> blocks = new ArrayList<>();
-        blocks.add(Block.stack(caption));
+        List<Box> blocks = new ArrayList<>();
+        blocks.add(Box.stack(caption));
         for (int from = 0; from < drill.steps().size(); from += CHUNK) {
             blocks.add(counts(drill, from, Math.min(drill.steps().size(), from + CHUNK)));
         }
         blocks.add(minded(drill));
-        blocks.add(Block.space(4));
+        blocks.add(Box.space(4));
         return blocks;
     }
 
-    private Block head(Head head) {
+    private Box head(Head head) {
         double top = 3;
         double rounds = type.words().width(Face.REGULAR, head.rounds());
         SetText title = type.drill().set(Face.BOLD, head.title(), AXIS, top, width - AXIS - rounds - GAP);
-        double baseline = title.lines().isEmpty() ? 16 : title.lines().get(0).baseline();
+        double baseline = title.baselineOr(16);
         List<Node> nodes = new ArrayList<>();
         Type time = type.time().width(Face.BOLD, head.time()) <= AXIS - GAP / 2 ? type.time() : type.drill();
         nodes.add(line(time, Face.BOLD, head.time(), 0, baseline));
-        nodes.add(new Node.Words(Role.TITLE, title.lines()));
+        nodes.add(title.as(Role.TITLE));
         if (!head.rounds().isEmpty()) {
             nodes.add(line(type.words(), Face.REGULAR, head.rounds(), width - rounds, baseline));
         }
-        double under = baseline + SetText.LEADING * type.notes().size();
+        double under = baseline + Type.LEADING * type.notes().size();
         nodes.add(line(type.foot(), Face.REGULAR, words.text(HandWord.LASTS, head.length()), 0, under));
-        Mark rule = new Mark.Line(0, 0, width, 0, Press.HEAVY, Ink.BLACK);
-        return new Block(top + title.height(), List.of(rule), nodes);
+        return Box.of(top + title.height(), List.of(LineWeight.HEAVY.across(0, width, 0)), nodes);
     }
 
     private static Node line(Type type, Face face, String words, double x, double baseline) {
@@ -102,19 +99,17 @@ record LessonDrill(HandType type, double width, HandWords words) {
         return Math.max(DISTANCE, Math.min(widest, MOST_DISTANCE));
     }
 
-    private Block counts(Drill drill, int from, int end) {
+    private Box counts(Drill drill, int from, int end) {
         double distances = distances(drill);
-        List<Node> rows = new ArrayList<>();
-        double y = 0;
-        for (int at = from; at < end; at++) {
-            Block row = count(drill.steps().get(at), at, drill.form() == Form.SOLO, distances);
-            rows.addAll(row.moved(0, y).nodes());
-            y += row.height();
-        }
-        return new Block(y + 1, List.of(), List.of(new Node.Group(Role.TABLE, rows)));
+        boolean alone = drill.form() == Form.SOLO;
+        return Box.stack(IntStream.range(from, end)
+                        .mapToObj(at -> count(drill.steps().get(at), at, alone, distances))
+                        .toList())
+                .as(Role.TABLE)
+                .padded(1);
     }
 
-    private Block count(Step step, int at, boolean alone, double distances) {
+    private Box count(Step step, int at, boolean alone, double distances) {
         double axis = AXIS + NUMBER + DISC;
         double left = width - axis - DISC - distances - 2 * GAP;
         double other = axis + LEADER * left + GAP;
@@ -128,32 +123,26 @@ record LessonDrill(HandType type, double width, HandWords words) {
                 .toList();
         SetText number =
                 type.words().set(Face.BOLD, String.valueOf(step.number().orElse(at + 1)), AXIS, 0, NUMBER + DISC);
-        SetText leader = set(type.words(), called, axis, LEADER * left);
-        SetText follower = set(type.words(), answered, other + DISC, (1 - LEADER) * left);
-        SetText distance = distance(step.distance(), number.lines().get(0).baseline(), distances);
+        SetText leader = type.words().set(called, axis, 0, LEADER * left);
+        SetText follower = type.words().set(answered, other + DISC, 0, (1 - LEADER) * left);
+        SetText distance = distance(step.distance(), number.baselineOr(0), distances);
         double height =
                 Math.max(Math.max(number.height(), distance.height()), Math.max(leader.height(), follower.height()));
-        return new Block(
+        return Box.of(
                 height,
-                List.of(),
-                List.of(new Node.Group(
+                new Node.Group(
                         Role.ROW,
                         List.of(
-                                new Node.Words(Role.ROW_HEAD, number.lines()),
+                                number.as(Role.ROW_HEAD),
                                 said(role(alone ? Label.CALLER : Label.LEADER), true, AXIS + NUMBER, leader),
                                 said(role(alone ? Label.CLASS : Label.FOLLOWER), false, other, follower),
-                                new Node.Words(Role.CELL, distance.lines())))));
-    }
-
-    private SetText set(Type size, List<Styled> words, double x, double measure) {
-        return SetText.of(
-                type.faces(), Paragraph.of(type.faces(), words), size.size(), new SetText.Column(x, 0, measure));
+                                distance.as(Role.CELL))));
     }
 
     /** At the right end of the line, its first line level with the words. */
     private SetText distance(String cue, double baseline, double distances) {
-        SetText set = set(type.notes(), List.of(new Styled(cue, Face.REGULAR)), width - distances, distances);
-        double down = set.lines().isEmpty() ? 0 : baseline - set.lines().get(0).baseline();
+        SetText set = type.notes().set(Face.REGULAR, cue, width - distances, 0, distances);
+        double down = baseline - set.baselineOr(baseline);
         List<Mark.Text> lines = set.lines().stream()
                 .map(line -> line.moved(distances - type.notes().width(line.face(), line.text()), down))
                 .toList();
@@ -169,17 +158,16 @@ record LessonDrill(HandType type, double width, HandWords words) {
             return new Node.Words(Role.CELL, List.of());
         }
         double size = type.words().size();
-        Sign.Place place =
-                new Sign.Place(x, words.lines().get(0).baseline(), type.words().capHeight());
+        Sign.Place place = Sign.Place.before(type.words(), x, 0);
         return new Node.Group(
                 Role.CELL,
                 List.of(
                         new Node.Sign(role, leads ? Sign.leader(place, size) : Sign.follower(place, size)),
-                        new Node.Words(Role.PARAGRAPH, words.lines())));
+                        words.as(Role.PARAGRAPH)));
     }
 
     /** The safety notes of the counts, then the drill's cautions, behind one triangle. */
-    private Block minded(Drill drill) {
+    private Box minded(Drill drill) {
         List<Styled> words = new ArrayList<>();
         for (int at = 0; at < drill.steps().size(); at++) {
             Step step = drill.steps().get(at);
@@ -190,18 +178,14 @@ record LessonDrill(HandType type, double width, HandWords words) {
         }
         drill.cautions().forEach(caution -> words.add(new Styled(caution, Face.REGULAR)));
         if (words.isEmpty()) {
-            return Block.NONE;
+            return Box.NONE;
         }
-        SetText set = set(type.notes(), words, AXIS + NUMBER, width - AXIS - NUMBER);
-        Optional<Double> first = set.lines().stream().map(Mark.Text::baseline).findFirst();
-        Sign.Place place = new Sign.Place(AXIS, first.orElse(0.0), type.notes().capHeight());
-        return new Block(
+        SetText set = type.notes().set(words, AXIS + NUMBER, 0, width - AXIS - NUMBER);
+        Sign.Place place = Sign.Place.before(type.notes(), AXIS, 0);
+        return Box.of(
                 set.height(),
-                List.of(),
-                List.of(
-                        new Node.Sign(
-                                role(Label.SAFETY),
-                                Sign.safety(place, type.words().size())),
-                        new Node.Words(Role.PARAGRAPH, set.lines())));
+                new Node.Sign(
+                        role(Label.SAFETY), Sign.safety(place, type.words().size())),
+                set.as(Role.PARAGRAPH));
     }
 }

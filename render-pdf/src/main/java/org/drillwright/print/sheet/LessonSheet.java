@@ -18,16 +18,14 @@ import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.frame.Ink;
-import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.block.Mirrored;
-import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.words.Label;
-import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Box;
 import org.drillwright.print.page.Flow;
 import org.drillwright.print.page.Foot;
+import org.drillwright.print.page.LineWeight;
+import org.drillwright.print.page.Mirrored;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Styled;
@@ -57,7 +55,7 @@ public final class LessonSheet {
         this.sentences = new LessonSentences(plan, words);
         this.type = type;
         this.width = sheet.inner();
-        String document = Foot.words(
+        String document = Foot.line(
                 words.mark(mark),
                 school.name(),
                 words.evening().day(plan.brief().date()));
@@ -82,13 +80,11 @@ public final class LessonSheet {
         Type small = type.words();
         double x = width - small.width(Face.REGULAR, begins);
         boolean large = type.heading().width(Face.BOLD, said) + small.size() <= x;
-        Block title = (large ? type.heading() : type.time()).title(said, x - small.size());
+        Box title = (large ? type.heading() : type.time()).title(said, x - small.size());
         Node begin = new Node.Words(
                 Role.PARAGRAPH,
                 List.of(small.line(Face.REGULAR, begins, x, type.heading().size())));
-        List<Node> both = new ArrayList<>(title.nodes());
-        both.add(begin);
-        flow.add(new Block(title.height() - 6, title.marks(), both));
+        flow.add(Box.abreast(List.of(title.padded(-6), Box.of(0, begin))));
         shared();
     }
 
@@ -179,15 +175,17 @@ public final class LessonSheet {
     /** Parts without drills, one behind the other. */
     private void others(List<Styled> parts) {
         if (!parts.isEmpty()) {
-            Mark rule = new Mark.Line(0, 0, width, 0, Press.HEAVY, Ink.BLACK);
-            Block said = type.notes().paragraph(parts, width).moved(0, 3);
-            flow.add(new Block(said.height() + 1, List.of(rule), said.nodes()));
+            flow.add(type.notes()
+                    .paragraph(parts, width)
+                    .moved(0, 3)
+                    .padded(1)
+                    .on(LineWeight.HEAVY.across(0, width, 0)));
             parts.clear();
         }
     }
 
-    private List<Block> drill(LessonPart part, int number, Drill drill, List<CardNeed> cards) {
-        String work = Foot.words(
+    private List<Box> drill(LessonPart part, int number, Drill drill, List<CardNeed> cards) {
+        String work = Foot.line(
                 sentences.work(part),
                 cards.stream()
                         .filter(need -> need.drill().equals(drill.id()))

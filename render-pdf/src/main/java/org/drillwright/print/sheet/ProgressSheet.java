@@ -11,18 +11,17 @@ import org.drillwright.plan.roster.Naming;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.block.Mirrored;
-import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.layout.words.Label;
-import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Box;
 import org.drillwright.print.page.Flow;
 import org.drillwright.print.page.Foot;
+import org.drillwright.print.page.LineWeight;
+import org.drillwright.print.page.Mirrored;
+import org.drillwright.print.page.SetText;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Typefaces;
@@ -91,7 +90,7 @@ public final class ProgressSheet {
 
     private void table(Flow flow, int from, int to) {
         double column = Math.min(MOST, (width - name) / (to - from));
-        List<Block> rows = IntStream.range(0, names.size())
+        List<Box> rows = IntStream.range(0, names.size())
                 .mapToObj(at -> row(at, from, to, column))
                 .toList();
         flow.table(head(from, to, column), rows);
@@ -103,29 +102,25 @@ public final class ProgressSheet {
     }
 
     /** The numbers of the drills. */
-    private Block head(int from, int to, double column) {
+    private Box head(int from, int to, double column) {
         Type small = type.foot();
         List<Node> cells = new ArrayList<>();
         cells.add(words(Role.COLUMN_HEAD, small, Face.REGULAR, words.labels().text(Label.DRILL), 0, HEADS - GAP));
         for (int at = from; at < to; at++) {
             cells.add(centred(Role.COLUMN_HEAD, small, String.valueOf(at + 1), at - from, column, HEADS - GAP));
         }
-        Mark rule = new Mark.Line(0, HEADS, x(to - from, column), HEADS, Press.HEAVY, Ink.BLACK);
-        return new Block(HEADS, List.of(rule), List.of(new Node.Group(Role.ROW, cells)));
+        return Box.of(HEADS, new Node.Group(Role.ROW, cells))
+                .on(LineWeight.HEAVY.across(0, x(to - from, column), HEADS));
     }
 
-    private Block row(int person, int from, int to, double column) {
+    private Box row(int person, int from, int to, double column) {
         String who = progress.people().get(person).name();
         SetText set = type.words().set(Face.BOLD, names.get(person), 0, GAP / 2, name - GAP);
         double height = Math.max(ROW, set.height() + GAP);
         double baseline = (height + type.words().capHeight()) / 2;
         List<Node> cells = new ArrayList<>();
         List<Mark> marks = new ArrayList<>();
-        double first = set.lines().isEmpty() ? baseline : set.lines().get(0).baseline();
-        double last = set.lines().isEmpty()
-                ? baseline
-                : set.lines().get(set.lines().size() - 1).baseline();
-        cells.add(new Node.Words(Role.ROW_HEAD, set.lines()).moved(0, baseline - (first + last) / 2));
+        cells.add(set.about(baseline).as(Role.ROW_HEAD));
         for (int at = from; at < to; at++) {
             Drill drill = progress.drills().get(at);
             String sign = switch (progress.standing(who, drill)) {
@@ -136,38 +131,34 @@ public final class ProgressSheet {
             cells.add(centred(Role.CELL, type.notes(), sign, at - from, column, baseline));
             double x = x(at - from, column);
             boolean level = at == from || !progress.drills().get(at - 1).level().equals(drill.level());
-            marks.add(new Mark.Line(x, 0, x, height, level ? Press.HEAVY : Press.THIN, Ink.BLACK));
+            marks.add((level ? LineWeight.HEAVY : LineWeight.THIN).down(x, 0, height));
         }
         boolean heavy = person % TOGETHER == TOGETHER - 1 || person == names.size() - 1;
-        marks.add(new Mark.Line(0, height, x(to - from, column), height, heavy ? Press.HEAVY : Press.THIN, Ink.BLACK));
-        return new Block(height, marks, List.of(new Node.Group(Role.ROW, cells)));
+        marks.add((heavy ? LineWeight.HEAVY : LineWeight.THIN).across(0, x(to - from, column), height));
+        return Box.of(height, marks, List.of(new Node.Group(Role.ROW, cells)));
     }
 
     /** What the numbers mean, in two columns. */
-    private Block titles(int from, int to) {
+    private Box titles(int from, int to) {
         int half = (to - from + 1) / 2;
-        Block left = list(from, from + half);
-        Block right = list(from + half, to).moved(width / 2 + GAP, 0);
-        List<Node> nodes = new ArrayList<>(left.nodes());
-        nodes.addAll(right.nodes());
-        return new Block(Math.max(left.height(), right.height()), List.of(), nodes)
-                .moved(0, 2 * GAP)
-                .padded(4 * GAP);
+        Box left = list(from, from + half);
+        Box right = list(from + half, to).moved(width / 2 + GAP, 0);
+        return Box.abreast(List.of(left, right)).moved(0, 2 * GAP).padded(4 * GAP);
     }
 
-    private Block list(int from, int to) {
+    private Box list(int from, int to) {
         Type small = type.notes();
         double number = small.width(Face.BOLD, String.valueOf(progress.drills().size())) + GAP;
-        List<Block> lines = new ArrayList<>();
+        List<Box> lines = new ArrayList<>();
         for (int at = from; at < to; at++) {
             SetText title =
                     small.set(Face.REGULAR, progress.drills().get(at).title(), number, 0, width / 2 - number - GAP);
             SetText of = small.set(Face.BOLD, String.valueOf(at + 1), 0, 0, number);
             List<Mark.Text> both = new ArrayList<>(of.lines());
             both.addAll(title.lines());
-            lines.add(new Block(title.height(), List.of(), List.of(new Node.Words(Role.PARAGRAPH, both))));
+            lines.add(Box.of(title.height(), new Node.Words(Role.PARAGRAPH, both)));
         }
-        return Block.stack(lines);
+        return Box.stack(lines);
     }
 
     private Node centred(Role role, Type set, String words, int at, double column, double baseline) {

@@ -12,18 +12,17 @@ import org.drillwright.plan.partner.TwoSession;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.block.Mirrored;
-import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.layout.words.Label;
-import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Box;
 import org.drillwright.print.page.Flow;
 import org.drillwright.print.page.Foot;
+import org.drillwright.print.page.LineWeight;
+import org.drillwright.print.page.Mirrored;
+import org.drillwright.print.page.SetText;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
@@ -63,7 +62,7 @@ public final class SessionSheet {
         HandType type = new HandType(faces);
         Sheet paper = Sheet.upright(size, Sheet.HELD);
         SessionSheet sheet = new SessionSheet(words, type, paper.inner());
-        String document = Foot.words(school.name(), words.text(HandWord.NOT_STORED));
+        String document = Foot.line(school.name(), words.text(HandWord.NOT_STORED));
         Flow flow = new Flow(paper, 1, Foot.of(type.foot(), paper, words.text(HandWord.DEFERRAL), document));
         flow.add(type.heading()
                 .title(words.text(HandWord.TWO, names.of(session.one()), names.of(session.other())), paper.inner()));
@@ -104,8 +103,8 @@ public final class SessionSheet {
         return new double[] {TIME, width - TIME - LEADS - LENGTH - AGREED, LEADS, LENGTH, AGREED};
     }
 
-    private Block heads() {
-        Block heads = row(
+    private Box heads() {
+        Box heads = row(
                 List.of(
                         words.text(HandWord.FROM),
                         words.labels().text(Label.DRILL),
@@ -115,12 +114,11 @@ public final class SessionSheet {
                 List.of(),
                 0,
                 true);
-        Mark rule = new Mark.Line(0, heads.height(), width, heads.height(), Press.HEAVY, Ink.BLACK);
-        return new Block(heads.height(), List.of(rule), heads.nodes());
+        return heads.on(LineWeight.HEAVY.across(0, width, heads.height()));
     }
 
-    private List<Block> rows(TwoSession session, Naming names, Map<String, Drill> drills) {
-        List<Block> rows = new ArrayList<>();
+    private List<Box> rows(TwoSession session, Naming names, Map<String, Drill> drills) {
+        List<Box> rows = new ArrayList<>();
         rows.add(ruled(List.of("0:00", words.text(HandWord.OPENING_WARM), "", "", ""), List.of()));
         for (TwoSession.Block block : session.blocks()) {
             rows.add(ruled(
@@ -136,16 +134,14 @@ public final class SessionSheet {
         return rows;
     }
 
-    private Block ruled(List<String> cells, List<String> worksOn) {
-        Block row = row(cells, worksOn, ROW, false);
-        List<Mark> marks = new ArrayList<>();
-        marks.add(new Mark.Line(0, row.height(), width, row.height(), Press.THIN, Ink.BLACK));
-        marks.add(new Mark.Line(width - AGREED, 0, width - AGREED, row.height(), Press.THIN, Ink.BLACK));
-        return new Block(row.height(), marks, row.nodes());
+    private Box ruled(List<String> cells, List<String> worksOn) {
+        Box row = row(cells, worksOn, ROW, false);
+        return row.on(
+                LineWeight.THIN.across(0, width, row.height()), LineWeight.THIN.down(width - AGREED, 0, row.height()));
     }
 
     /** A row at least so high, what the drill works on under its title. */
-    private Block row(List<String> cells, List<String> worksOn, double least, boolean head) {
+    private Box row(List<String> cells, List<String> worksOn, double least, boolean head) {
         double[] columns = columns();
         List<Node> nodes = new ArrayList<>();
         double height = least;
@@ -172,6 +168,6 @@ public final class SessionSheet {
             height = Math.max(height, end + PAD);
             x += columns[at];
         }
-        return new Block(height, List.of(), List.of(new Node.Group(Role.ROW, nodes)));
+        return Box.of(height, new Node.Group(Role.ROW, nodes));
     }
 }

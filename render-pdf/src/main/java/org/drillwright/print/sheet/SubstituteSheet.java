@@ -14,10 +14,10 @@ import org.drillwright.plan.roster.Naming;
 import org.drillwright.plan.roster.OwnBlock;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.layout.block.Mirrored;
-import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Box;
 import org.drillwright.print.page.Flow;
 import org.drillwright.print.page.Foot;
+import org.drillwright.print.page.Mirrored;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Table;
 import org.drillwright.print.text.Typefaces;
@@ -44,7 +44,7 @@ public final class SubstituteSheet {
         this.names = names;
         this.type = type;
         this.sheet = Sheet.upright(size, Sheet.STAPLED);
-        String foot = Foot.words(
+        String foot = Foot.line(
                 words.mark(mark),
                 school.name(),
                 words.evening().day(plan.brief().date()));
@@ -84,11 +84,11 @@ public final class SubstituteSheet {
         if (!helpers.isEmpty()) {
             paragraph(words.text(HandWord.HELPING, String.join(", ", helpers)));
         }
-        flow.add(Block.space(type.words().size() / 2));
+        flow.add(Box.space(type.words().size() / 2));
         flow.add(type.drill().paragraph(Face.BOLD, words.text(HandWord.THE_DRILLS), sheet.inner()));
         IntStream.range(0, plan.inOrder().size()).forEach(at -> paragraph(drill(at, people)));
         own().forEach(this::paragraph);
-        flow.add(Block.space(type.words().size() / 2));
+        flow.add(Box.space(type.words().size() / 2));
     }
 
     private void table(List<Heed> people) {

@@ -1,17 +1,22 @@
 package org.drillwright.print.sheet;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.layout.fit.Legibility;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.Flow;
+import org.drillwright.print.page.Foot;
+import org.drillwright.print.page.LineWeight;
+import org.drillwright.print.page.SetText;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.sheet.wall.WallText;
@@ -23,38 +28,26 @@ import org.drillwright.print.text.Typefaces;
  * @param columns of names side by side
  * @param scale of the type, 1 for the least that may be read
  */
-record WallGrid(Sheet paper, int columns, double scale, Typefaces faces) {
+record WallGrid(Sheet sheet, int columns, double scale, Typefaces faces) {
 
     private static final double FOOT = 9;
     private static final double INDENT = 0.5;
     private static final String BETWEEN = " \u00B7 ";
 
     WallGrid at(double other) {
-        return new WallGrid(paper, columns, other, faces);
-    }
-
-    /** Pages as they are filled. */
-    private static final class Pages {
-        private final List<Frame> done = new ArrayList<>();
-        private List<Mark> marks = new ArrayList<>();
-        private List<Node> nodes = new ArrayList<>();
-        private double y;
+        return new WallGrid(sheet, columns, other, faces);
     }
 
     /** The pages; nothing if a word is wider than its column, unless it may be broken. */
     Optional<List<Frame>> lay(WallWords words, boolean broken) {
-        Pages pages = new Pages();
-        pages.y = paper.margin();
+        Flow flow = new Flow(sheet, 1, page -> foot(words, page));
         boolean whole = true;
         for (WallWords.Block block : words.blocks()) {
-            List<Piece> rows = rows(block);
-            whole &= rows.stream().allMatch(Piece::whole) && names().width(Face.BOLD, block.head()) <= paper.inner();
-            lay(block, rows, pages, words);
+            List<Box> rows = rows(block);
+            whole &= rows.stream().allMatch(Box::isWhole) && names().width(Face.BOLD, block.head()) <= sheet.inner();
+            lay(block, rows, flow, words);
         }
-        if (!pages.nodes.isEmpty() || pages.done.isEmpty()) {
-            turn(pages, words);
-        }
-        return whole || broken ? Optional.of(pages.done) : Optional.empty();
+        return whole || broken ? Optional.of(flow.pages()) : Optional.empty();
     }
 
     private Type names() {
@@ -66,20 +59,16 @@ record WallGrid(Sheet paper, int columns, double scale, Typefaces faces) {
     }
 
     private double column() {
-        return (paper.inner() - (columns - 1) * gap()) / columns;
+        return (sheet.inner() - (columns - 1) * gap()) / columns;
     }
 
-    private double bottom() {
-        return paper.bottom() - 2 * FOOT;
-    }
-
-    private List<Piece> rows(WallWords.Block block) {
+    private List<Box> rows(WallWords.Block block) {
         double place = block.rows().stream()
                         .mapToDouble(row -> names().width(Face.BOLD, row.place()))
                         .max()
                         .orElse(0)
                 + 0.5 * names().size();
-        List<Piece> rows = new ArrayList<>();
+        List<Box> rows = new ArrayList<>();
         for (WallWords.Row row : block.rows()) {
             rows.add(row(row, place));
         }
@@ -87,26 +76,27 @@ record WallGrid(Sheet paper, int columns, double scale, Typefaces faces) {
     }
 
     /** All on one line if they fit there, else each on a line. */
-    private Piece row(WallWords.Row row, double place) {
+    private Box row(WallWords.Row row, double place) {
         Type names = names();
         double pad = 0.1 * names.size();
         double width = column() - place - pad;
         String together = String.join(BETWEEN, row.people());
         boolean fits = names.width(Face.REGULAR, together) <= width;
         List<Mark.Text> lines = new ArrayList<>();
-        boolean whole = true;
+        List<SetText> sets = new ArrayList<>();
         double y = pad;
         for (String words : fits ? List.of(together) : row.people()) {
             SetText set = names.set(Face.REGULAR, words, place, y, fits ? width : width - names.size() * INDENT);
             set.lines().forEach(line -> lines.add(line.moved(isFirst(line, set) ? 0 : names.size() * INDENT, 0)));
-            whole &= set.broken().isEmpty();
+            sets.add(set);
             y += set.height();
         }
         SetText number = names.set(Face.BOLD, row.place(), pad, pad, place);
-        Node.Group cells = new Node.Group(
-                Role.ROW, List.of(new Node.Words(Role.ROW_HEAD, number.lines()), new Node.Words(Role.CELL, lines)));
-        Mark rule = new Mark.Line(0, y + pad, column(), y + pad, Press.THIN, Ink.BLACK);
-        return new Piece(y + pad, List.of(rule), List.of(cells), whole);
+        Node.Group cells =
+                new Node.Group(Role.ROW, List.of(number.as(Role.ROW_HEAD), new Node.Words(Role.CELL, lines)));
+        return Box.of(y + pad, cells)
+                .on(LineWeight.THIN.across(0, column(), y + pad))
+                .breaking(sets.toArray(SetText[]::new));
     }
 
     /** A name that goes on in a second line isn't taken for two. */
@@ -114,100 +104,55 @@ record WallGrid(Sheet paper, int columns, double scale, Typefaces faces) {
         return line.baseline() == set.lines().get(0).baseline();
     }
 
-    private void lay(WallWords.Block block, List<Piece> rows, Pages pages, WallWords words) {
-        List<Piece> left = rows;
-        Piece head = head(block, block.drill(), false);
-        double wanted = head.height() + height(rows) / columns + (columns > 1 ? highest(rows) : 0);
-        if (!pages.nodes.isEmpty() && pages.y + wanted > bottom()) {
-            turn(pages, words);
+    private void lay(WallWords.Block block, List<Box> rows, Flow flow, WallWords words) {
+        Box head = head(block, block.drill(), block.moving());
+        flow.makeRoom(head.height() + even(rows));
+        Deque<Box> left = new ArrayDeque<>(rows);
+        flow.add(head);
+        flow.put(filled(left, flow.room()));
+        Box further = head(block, words.words().text(WallText.CONTINUED, block.drill()), "");
+        while (!left.isEmpty()) {
+            flow.turn();
+            flow.add(further);
+            flow.put(filled(left, flow.room()));
         }
-        do {
-            put(head, paper.margin(), pages);
-            left = fill(left, pages);
-            head = head(block, words.words().text(WallText.CONTINUED, block.drill()), true);
-            if (!left.isEmpty()) {
-                turn(pages, words);
+        flow.put(Box.space(gap()));
+    }
+
+    /** How high rows are in columns of about one length. */
+    private double even(Collection<Box> rows) {
+        double highest = rows.stream().mapToDouble(Box::height).max().orElse(0);
+        return Box.height(rows) / columns + (columns > 1 ? highest : 0);
+    }
+
+    /** Columns of the first of the rows that are left, as many as so much of a page holds. */
+    private Box filled(Deque<Box> left, double room) {
+        double deep = columns > 1 ? Math.min(room, even(left)) : room;
+        List<Box> filled = new ArrayList<>();
+        while (filled.size() < columns && !left.isEmpty()) {
+            List<Box> column = new ArrayList<>(List.of(left.remove()));
+            while (!left.isEmpty() && Box.height(column) + left.element().height() <= deep + 0.01) {
+                column.add(left.remove());
             }
-        } while (!left.isEmpty());
-        pages.y += gap();
-    }
-
-    private static double height(List<Piece> rows) {
-        return rows.stream().mapToDouble(Piece::height).sum();
-    }
-
-    private static double highest(List<Piece> rows) {
-        return rows.stream().mapToDouble(Piece::height).max().orElse(0);
-    }
-
-    /** Fills the columns of what is left of a page; the rows that found no room. */
-    private List<Piece> fill(List<Piece> rows, Pages pages) {
-        double top = pages.y;
-        double even = height(rows) / columns + (columns > 1 ? highest(rows) : 0);
-        double deep = Math.min(bottom() - top, columns > 1 ? even : Double.MAX_VALUE);
-        double end = top;
-        int at = 0;
-        for (int column = 0; column < columns && at < rows.size(); column++) {
-            double y = top;
-            List<Node> table = new ArrayList<>();
-            double x = paper.margin() + column * (column() + gap());
-            while (at < rows.size() && (table.isEmpty() || y + rows.get(at).height() <= top + deep + 0.01)) {
-                pages.marks.addAll(rows.get(at).marksAt(x, y));
-                table.addAll(rows.get(at).nodesAt(x, y));
-                y += rows.get(at).height();
-                at++;
-            }
-            pages.nodes.add(new Node.Group(Role.TABLE, table));
-            end = Math.max(end, y);
+            filled.add(Box.stack(column).as(Role.TABLE).moved(filled.size() * (column() + gap()), 0));
         }
-        pages.y = end;
-        return rows.subList(at, rows.size());
+        return Box.abreast(filled);
     }
 
     /** The round in type that is read from 3 m, the drill from half of that, the change from before the sheet. */
-    private Piece head(WallWords.Block block, String title, boolean continued) {
+    private Box head(WallWords.Block block, String title, String moving) {
         Type drill = Type.ofCapitals(faces, scale * Legibility.beforeTheWall());
         Type change = Type.ofCapitals(faces, scale * Legibility.steppedUpTo());
-        List<Mark> marks = new ArrayList<>();
-        List<Node> nodes = new ArrayList<>();
-        double y = 0;
-        SetText round = names().set(Face.BOLD, block.head(), 0, y, paper.inner());
-        nodes.add(new Node.Words(Role.TITLE, round.lines()));
-        y += round.height();
-        SetText named = drill.set(Face.REGULAR, title, 0, y, paper.inner());
-        nodes.add(new Node.Words(Role.PARAGRAPH, named.lines()));
-        y += named.height();
-        if (!block.moving().isEmpty() && !continued) {
-            SetText moving = change.set(Face.REGULAR, block.moving(), 0, y, paper.inner());
-            nodes.add(new Node.Words(Role.PARAGRAPH, moving.lines()));
-            y += moving.height();
-        }
-        return new Piece(y + 0.4 * change.size(), marks, nodes, true);
+        return Box.stack(
+                        Box.of(Role.TITLE, names().set(Face.BOLD, block.head(), 0, 0, sheet.inner())),
+                        Box.of(Role.PARAGRAPH, drill.set(Face.REGULAR, title, 0, 0, sheet.inner())),
+                        Box.of(Role.PARAGRAPH, change.set(Face.REGULAR, moving, 0, 0, sheet.inner())))
+                .padded(0.4 * change.size());
     }
 
-    private static void put(Piece piece, double x, Pages pages) {
-        pages.marks.addAll(piece.marksAt(x, pages.y));
-        pages.nodes.addAll(piece.nodesAt(x, pages.y));
-        pages.y += piece.height();
-    }
-
-    private void turn(Pages pages, WallWords words) {
-        Type small = new Type(faces, FOOT);
-        SetText set = small.set(
-                Face.REGULAR,
-                words.foot() + " · " + words.words().text(WallText.PAGE, pages.done.size() + 1),
-                paper.margin(),
-                paper.bottom() - 1.2 * FOOT,
-                paper.inner());
-        pages.nodes.add(new Node.Words(Role.PARAGRAPH, set.lines()));
-        pages.done.add(new Frame(
-                paper.width(),
-                paper.height(),
-                paper.margin(),
-                pages.marks,
-                List.of(new Node.Group(Role.CARD, pages.nodes))));
-        pages.marks = new ArrayList<>();
-        pages.nodes = new ArrayList<>();
-        pages.y = paper.margin();
+    private Box foot(WallWords words, int page) {
+        String said = Foot.line(words.foot(), words.words().text(WallText.PAGE, page));
+        SetText set = new Type(faces, FOOT).set(Face.REGULAR, said, 0, 0.8 * FOOT, sheet.inner());
+        return Box.of(2 * FOOT, set.as(Role.PARAGRAPH));
     }
 }

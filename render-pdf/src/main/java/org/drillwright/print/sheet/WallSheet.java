@@ -11,7 +11,7 @@ import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.layout.block.Mirrored;
+import org.drillwright.print.page.Mirrored;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.sheet.wall.ShortNames;
 import org.drillwright.print.text.Typefaces;
@@ -95,7 +95,7 @@ public final class WallSheet {
             }
         }
         if (best.isEmpty()) {
-            return new WallGrid(ways.get(1).paper(), 1, 1, faces)
+            return new WallGrid(ways.get(1).sheet(), 1, 1, faces)
                     .lay(words, true)
                     .orElseThrow();
         }

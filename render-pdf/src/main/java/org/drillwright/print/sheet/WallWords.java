@@ -58,7 +58,7 @@ record WallWords(List<Block> blocks, String foot, WallTexts words) {
                 .skip(pairs.firstPlanned())
                 .map(round -> block(round, plan, pairs, names, words))
                 .toList();
-        String foot = Foot.words(
+        String foot = Foot.line(
                 mark.isEmpty() ? "" : words.text(WallText.PLAN, mark),
                 school.name(),
                 words.day(plan.brief().date()),

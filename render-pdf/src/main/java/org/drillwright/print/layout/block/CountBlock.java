@@ -10,9 +10,10 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.fit.Grid;
-import org.drillwright.print.layout.fit.Scale;
-import org.drillwright.print.layout.fit.TypeSize;
 import org.drillwright.print.layout.words.CardText;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.SetText;
+import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Paragraph;
 
 /**
@@ -28,29 +29,27 @@ public final class CountBlock {
     private final CardText.Heads heads;
     private final Press press;
     private final Grid grid;
-    private final Scale scale;
 
     public CountBlock(CardText.Count count, CardText.Heads heads, Press press) {
         this.count = count;
         this.heads = heads;
         this.press = press;
         this.grid = press.grid();
-        this.scale = press.scale();
     }
 
-    public Slab set() {
-        double pad = PAD * scale.small().leading();
-        SetText call = words(count.call(), scale.turns(), pad);
+    public Box set() {
+        double pad = PAD * press.small().leading();
+        SetText call = words(count.call(), press.turns(), pad);
         double y = pad + call.height();
-        SetText leader = words(count.leader(), scale.turns(), y);
-        List<Mark> black = Sign.leader(hanging(scale.turns(), y), scale.turns().size());
+        SetText leader = words(count.leader(), press.turns(), y);
+        List<Mark> black = Sign.leader(hanging(press.turns(), y), press.turns().size());
         y += leader.height();
-        SetText follower = words(count.follower(), scale.turns(), y);
+        SetText follower = words(count.follower(), press.turns(), y);
         List<Mark> white =
-                Sign.follower(hanging(scale.turns(), y), scale.turns().size());
+                Sign.follower(hanging(press.turns(), y), press.turns().size());
         y += follower.height();
-        SetText safety = words(count.safety(), scale.small(), y);
-        List<Mark> triangle = Sign.safety(hanging(scale.small(), y), scale);
+        SetText safety = words(count.safety(), press.small(), y);
+        List<Mark> triangle = Sign.safety(hanging(press.small(), y), press.scale());
         y += safety.height();
 
         Optional<Node.Figure> picture = count.picture().map(drawn -> drawn.draw(grid.pictures(), pad, grid.picture()));
@@ -72,29 +71,24 @@ public final class CountBlock {
                         said(heads.follower(), white, follower),
                         new Node.Group(Role.CELL, cue)));
         double height = Math.max(Math.max(y, numeral.baseline()), under + distance.height()) + pad;
-        List<String> broken = Stream.of(call, leader, follower, distance, safety)
-                .flatMap(set -> set.broken().stream())
-                .toList();
-        return new Slab(height, List.of(), List.of(row), broken);
+        return Box.of(height, row).breaking(call, leader, follower, distance, safety);
     }
 
-    private SetText words(Paragraph words, TypeSize type, double top) {
-        return press.balanced(words, type, grid.words(), top, grid.wordsWidth());
+    private SetText words(Paragraph words, Type type, double top) {
+        return type.balanced(words, grid.words(), top, grid.wordsWidth());
     }
 
-    private Sign.Place hanging(TypeSize type, double top) {
-        return new Sign.Place(
-                grid.axis(),
-                SetText.baseline(press.faces(), type, top),
-                press.faces().of(Face.REGULAR).capHeight() * type.size());
+    private Sign.Place hanging(Type type, double top) {
+        return Sign.Place.before(type, grid.axis(), top);
     }
 
     /** Its top level with that of the first capital. */
     private Mark.Text numeral(double top) {
         double capitals = press.faces().of(Face.BOLD).capHeight();
-        double first = SetText.baseline(press.faces(), scale.turns(), top);
-        double baseline = first + capitals * (scale.number() - scale.turns().size());
-        return new Mark.Text(grid.left(), baseline, scale.number(), Face.BOLD, count.numeral(), Ink.BLACK);
+        double first = press.turns().baseline(top);
+        double baseline =
+                first + capitals * (press.scale().number() - press.turns().size());
+        return new Mark.Text(grid.left(), baseline, press.scale().number(), Face.BOLD, count.numeral(), Ink.BLACK);
     }
 
     private static List<Mark.Text> head(Mark.Text numeral, SetText call) {
@@ -109,6 +103,6 @@ public final class CountBlock {
     }
 
     private static List<Node> paragraph(SetText words) {
-        return words.lines().isEmpty() ? List.of() : List.of(new Node.Words(Role.PARAGRAPH, words.lines()));
+        return words.lines().isEmpty() ? List.of() : List.of(words.as(Role.PARAGRAPH));
     }
 }

@@ -2,8 +2,9 @@ package org.drillwright.print.layout.block;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.LineWeight;
 
 /** Heads and counts as one table, thin rules between the counts, a heavy one behind the last. */
 public final class CountTable {
@@ -18,23 +19,18 @@ public final class CountTable {
     }
 
     /** @param spare what the side does not need, in points; it goes between the counts as far as they may part */
-    public Slab set(Slab heads, List<Slab> counts, double spare) {
+    public Box set(Box heads, List<Box> counts, double spare) {
         if (counts.isEmpty()) {
-            return press.rule(Press.HEAVY);
+            return press.rule(LineWeight.HEAVY);
         }
         double around = Math.max(0, Math.min(APART, spare / (2 * counts.size())));
-        List<Slab> pieces = new ArrayList<>(List.of(heads));
+        List<Box> pieces = new ArrayList<>(List.of(heads));
         for (int at = 0; at < counts.size(); at++) {
-            pieces.add(Slab.space(around));
+            pieces.add(Box.space(around));
             pieces.add(counts.get(at));
-            pieces.add(Slab.space(around));
-            pieces.add(press.rule(at == counts.size() - 1 ? Press.HEAVY : Press.THIN));
+            pieces.add(Box.space(around));
+            pieces.add(press.rule(at == counts.size() - 1 ? LineWeight.HEAVY : LineWeight.THIN));
         }
-        Slab stacked = Slab.stack(pieces);
-        return new Slab(
-                stacked.height(),
-                stacked.backdrop(),
-                List.of(new Node.Group(Role.TABLE, stacked.content())),
-                stacked.broken());
+        return Box.stack(pieces).as(Role.TABLE);
     }
 }

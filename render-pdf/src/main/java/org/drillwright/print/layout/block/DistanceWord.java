@@ -8,7 +8,7 @@ import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Segment;
 import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.CardText;
-import org.drillwright.print.text.Typefaces;
+import org.drillwright.print.page.SetText;
 
 /**
  * The distance under the picture of a count: in the middle under arrow and bar if it is the one at which the count
@@ -26,11 +26,9 @@ final class DistanceWord {
     /** @param top of its first line, in points */
     static SetText set(CardText.Count count, Optional<Node.Figure> picture, double top, Press press) {
         Grid grid = press.grid();
-        Typefaces faces = press.faces();
-        SetText.Column column = new SetText.Column(grid.pictures(), top, grid.picture());
         double middle =
                 picture.flatMap(figure -> middle(figure, count.ends())).orElse(grid.pictures() + grid.picture() / 2);
-        return SetText.about(faces, count.distance(), press.scale().small(), column, middle);
+        return press.small().about(middle, count.distance(), grid.pictures(), top, grid.picture());
     }
 
     /** From the left edge of the paper; nothing if two do not stand there. */

@@ -1,11 +1,12 @@
 package org.drillwright.print.layout.block;
 
-import java.util.List;
 import java.util.Optional;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.CardText;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.SetText;
 import org.drillwright.print.text.Paragraph;
 import org.drillwright.print.text.Styled;
 
@@ -23,41 +24,41 @@ public final class HeaderBlock {
     }
 
     /** Of a drill's first side, with a mark such as '1 of 2' where it has several cards. */
-    public Slab first(Optional<String> ofSeveral) {
-        return Slab.stack(List.of(
-                title(ofSeveral), press.space(0.35), press.list(text.before(), grid.axis()), press.space(0.35)));
+    public Box first(Optional<String> ofSeveral) {
+        return Box.stack(
+                title(ofSeveral), press.space(0.35), press.list(text.before(), grid.axis()), press.space(0.35));
     }
 
     /** Of a further card's front. */
-    public Slab further(String continued, Optional<String> ofSeveral) {
-        return Slab.stack(List.of(title(ofSeveral), press.space(0.35), continued(continued), press.space(0.35)));
+    public Box further(String continued, Optional<String> ofSeveral) {
+        return Box.stack(title(ofSeveral), press.space(0.35), continued(continued), press.space(0.35));
     }
 
     /** Of a card's back, where the hole is at the right. */
-    public Slab behind(Optional<String> continued) {
+    public Box behind(Optional<String> continued) {
         double width = grid.inner() - (grid.isRinged() ? grid.hole().width() + 0.5 * grid.number() : 0);
-        SetText title = press.balanced(text.title(), press.scale().small(), grid.left(), 0, width);
-        Slab words = Press.slab(Role.TITLE, title);
-        double hole = grid.hole().height() + 0.3 * press.scale().small().leading();
-        return Slab.stack(List.of(
+        SetText title = press.small().balanced(text.title(), grid.left(), 0, width);
+        Box words = Box.of(Role.TITLE, title);
+        double hole = grid.hole().height() + 0.3 * press.small().leading();
+        return Box.stack(
                 words,
                 continued
-                        .map(said -> Slab.stack(List.of(press.space(0.35), continued(said))))
-                        .orElse(Slab.NONE),
-                Slab.space(continued.isPresent() ? 0 : Math.max(0, hole - words.height())),
-                press.space(0.35)));
+                        .map(said -> Box.stack(press.space(0.35), continued(said)))
+                        .orElse(Box.NONE),
+                Box.space(continued.isPresent() ? 0 : Math.max(0, hole - words.height())),
+                press.space(0.35));
     }
 
-    private Slab continued(String words) {
+    private Box continued(String words) {
         return press.paragraph(press.words(Face.BOLD, words), grid.axis());
     }
 
-    private Slab title(Optional<String> ofSeveral) {
-        SetText title = press.balanced(text.title(), press.scale().title(), grid.axis(), 0, grid.besideNumbers());
+    private Box title(Optional<String> ofSeveral) {
+        SetText title = press.title().balanced(text.title(), grid.axis(), 0, grid.besideNumbers());
         Paragraph about = ofSeveral
                 .map(part -> text.about().followedBy(new Styled("· " + part, Face.BOLD)))
                 .orElse(text.about());
-        Slab both = Slab.stack(List.of(Press.slab(Role.TITLE, title), press.paragraph(about, grid.axis())));
-        return Slab.stack(List.of(both, Slab.space(Math.max(0, grid.hole().height() - both.height()))));
+        Box both = Box.stack(Box.of(Role.TITLE, title), press.paragraph(about, grid.axis()));
+        return Box.stack(both, Box.space(Math.max(0, grid.hole().height() - both.height())));
     }
 }

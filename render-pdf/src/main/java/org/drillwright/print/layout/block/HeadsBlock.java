@@ -2,14 +2,16 @@ package org.drillwright.print.layout.block;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.fit.Grid;
-import org.drillwright.print.layout.fit.TypeSize;
 import org.drillwright.print.layout.words.CardText;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.LineWeight;
+import org.drillwright.print.page.SetText;
+import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Paragraph;
 
 /** The head of the table, between a heavy rule and a thin one: which sign is whose, and over the pictures 'Distance'. */
@@ -26,18 +28,18 @@ public final class HeadsBlock {
 
     private final CardText.Heads heads;
     private final Press press;
-    private final TypeSize type;
+    private final Type type;
 
     public HeadsBlock(CardText.Heads heads, Press press) {
         this.heads = heads;
         this.press = press;
-        this.type = press.scale().small();
+        this.type = press.small();
     }
 
-    public Slab set() {
+    public Box set() {
         Grid grid = press.grid();
         double pad = 0.2 * type.leading();
-        double baseline = SetText.baseline(press.faces(), type, pad);
+        double baseline = type.baseline(pad);
         double capitals = press.faces().of(Face.BOLD).capHeight() * type.size();
         SetText distance = distance(pad);
         double end = distance.lines().stream().mapToDouble(Mark.Text::x).min().orElse(grid.right())
@@ -51,17 +53,16 @@ public final class HeadsBlock {
         x = abreast ? beside : x;
         signs.addAll(Sign.follower(new Sign.Place(x, baseline + below, capitals), type.size()));
         SetText follower = head(heads.follower(), x + SIGN * type.size(), pad + below, end);
-        List<Node> row = List.of(
-                new Node.Words(Role.CELL, List.of()),
-                new Node.Words(Role.COLUMN_HEAD, leader.lines()),
-                new Node.Words(Role.COLUMN_HEAD, follower.lines()),
-                new Node.Words(Role.COLUMN_HEAD, distance.lines()));
-        List<String> broken = Stream.of(leader, follower, distance)
-                .flatMap(set -> set.broken().stream())
-                .toList();
+        Node row = new Node.Group(
+                Role.ROW,
+                List.of(
+                        new Node.Words(Role.CELL, List.of()),
+                        leader.as(Role.COLUMN_HEAD),
+                        follower.as(Role.COLUMN_HEAD),
+                        distance.as(Role.COLUMN_HEAD)));
         double height = Math.max(below + follower.height(), distance.height());
-        Slab line = new Slab(height + 2 * pad, signs, List.of(new Node.Group(Role.ROW, row)), broken);
-        return Slab.stack(List.of(press.rule(Press.HEAVY), line, press.rule(Press.THIN)));
+        Box line = Box.of(height + 2 * pad, signs, List.of(row)).breaking(leader, follower, distance);
+        return Box.stack(press.rule(LineWeight.HEAVY), line, press.rule(LineWeight.THIN));
     }
 
     private double width(String head) {
@@ -73,10 +74,10 @@ public final class HeadsBlock {
         Grid grid = press.grid();
         Paragraph words = press.words(Face.REGULAR, heads.distance());
         double wide = Math.max(grid.picture(), Math.min(words.onOneLine() * type.size(), grid.besideNumbers() / 2));
-        return SetText.centred(press.faces(), words, type, new SetText.Column(grid.right() - wide, top, wide));
+        return type.about(grid.right() - wide / 2, words, grid.right() - wide, top, wide);
     }
 
     private SetText head(String word, double x, double top, double end) {
-        return press.running(press.words(Face.BOLD, word), type, x, top, end - x);
+        return type.set(press.words(Face.BOLD, word), x, top, end - x);
     }
 }

@@ -10,6 +10,8 @@ import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.fit.Grid;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.SetText;
 
 /**
  * A count behind its card: its number, what its picture shows, the picture; of a count that holds several strokes, each of
@@ -33,28 +35,28 @@ public final class PictureRow {
     private PictureRow(Press press) {
         this.press = press;
         this.grid = press.grid();
-        this.pad = PAD * press.scale().small().leading();
-        this.gap = GAP * press.scale().small().size();
+        this.pad = PAD * press.small().leading();
+        this.gap = GAP * press.small().size();
     }
 
     /** @param width of the picture at most, in points; 0 for none */
-    public static Slab of(String numeral, Picture picture, double width, Press press) {
+    public static Box of(String numeral, Picture picture, double width, Press press) {
         PictureRow row = new PictureRow(press);
         if (width == 0) {
-            return row.slab(numeral, row.words(picture.alternative(), row.grid.besideNumbers()), List.of());
+            return row.box(numeral, row.words(picture.alternative(), row.grid.besideNumbers()), List.of());
         }
         if (picture.strokes().isEmpty()) {
-            double least = WORDS * press.scale().small().size();
+            double least = WORDS * press.small().size();
             double drawn = Math.min(width, row.grid.besideNumbers() - row.gap - least);
             SetText words = row.words(picture.gist(), row.grid.besideNumbers() - drawn - row.gap);
-            return row.slab(numeral, words, row.sideBySide(List.of(picture), drawn, row.pad));
+            return row.box(numeral, words, row.sideBySide(List.of(picture), drawn, row.pad));
         }
         SetText words = row.words(picture.gist(), row.grid.besideNumbers());
-        return row.slab(numeral, words, row.sideBySide(picture.strokes(), width, 2 * row.pad + words.height()));
+        return row.box(numeral, words, row.sideBySide(picture.strokes(), width, 2 * row.pad + words.height()));
     }
 
     private SetText words(String said, double width) {
-        return press.running(press.words(Face.REGULAR, said), press.scale().small(), grid.axis(), pad, width);
+        return press.small().set(press.words(Face.REGULAR, said), grid.axis(), pad, width);
     }
 
     /** As wide as they may be and as fit, on one floor. */
@@ -74,15 +76,15 @@ public final class PictureRow {
         return figures;
     }
 
-    private Slab slab(String numeral, SetText words, List<Node.Figure> figures) {
+    private Box box(String numeral, SetText words, List<Node.Figure> figures) {
         double capitals = press.faces().of(Face.BOLD).capHeight();
-        double baseline = SetText.baseline(press.faces(), press.scale().small(), pad)
-                + capitals * (press.scale().number() - press.scale().small().size());
+        double baseline = press.small().baseline(pad)
+                + capitals * (press.scale().number() - press.small().size());
         List<Node> content = new ArrayList<>();
         content.add(new Node.Words(
                 Role.PARAGRAPH,
                 List.of(new Mark.Text(grid.left(), baseline, press.scale().number(), Face.BOLD, numeral, Ink.BLACK))));
-        content.add(new Node.Words(Role.PARAGRAPH, words.lines()));
+        content.add(words.as(Role.PARAGRAPH));
         content.addAll(figures);
         double drawn = figures.stream()
                 .map(Node.Figure::box)
@@ -90,6 +92,6 @@ public final class PictureRow {
                 .max()
                 .orElse(0);
         double height = Math.max(Math.max(pad + words.height(), baseline), drawn);
-        return new Slab(height + pad, List.of(), content, words.broken());
+        return Box.of(height + pad, List.of(), content).breaking(words);
     }
 }

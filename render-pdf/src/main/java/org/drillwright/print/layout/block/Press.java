@@ -3,10 +3,8 @@ package org.drillwright.print.layout.block;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
@@ -14,18 +12,16 @@ import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.fit.Scale;
 import org.drillwright.print.layout.fit.TypeSize;
 import org.drillwright.print.layout.words.CardText;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.LineWeight;
+import org.drillwright.print.page.SetText;
+import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Paragraph;
 import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
 
 /** Sets the pieces of cards on one grid. */
 public record Press(Grid grid, Typefaces faces) {
-
-    /** A rule that begins and ends the drill, in points. */
-    public static final double HEAVY = 1.5;
-
-    /** A rule between its parts. */
-    public static final double THIN = 0.5;
 
     /** Behind a numeral, as a share of its size. */
     private static final double BEHIND_NUMERAL = 0.25;
@@ -51,38 +47,41 @@ public record Press(Grid grid, Typefaces faces) {
         return Paragraph.of(faces, List.of(new Styled(label, Face.BOLD), new Styled(text, Face.REGULAR)));
     }
 
-    public SetText balanced(Paragraph words, TypeSize type, double x, double top, double width) {
-        return SetText.balanced(faces, words, type, new SetText.Column(x, top, width));
+    public Type type(TypeSize size) {
+        return new Type(faces, size.size(), size.leading());
     }
 
-    public SetText running(Paragraph words, TypeSize type, double x, double top, double width) {
-        return SetText.running(faces, words, type, new SetText.Column(x, top, width));
+    public Type title() {
+        return type(scale().title());
+    }
+
+    /** What each one does. */
+    public Type turns() {
+        return type(scale().turns());
+    }
+
+    /** Everything else that is read. */
+    public Type small() {
+        return type(scale().small());
+    }
+
+    public Type foot() {
+        return type(scale().foot());
     }
 
     /** A paragraph of the small size, from a place to the right margin. */
-    public Slab paragraph(Paragraph words, double x) {
-        SetText set = running(words, scale().small(), x, 0, grid.right() - x);
-        return slab(Role.PARAGRAPH, set);
-    }
-
-    public static Slab slab(Role role, SetText set) {
-        List<Node> content = set.lines().isEmpty() ? List.of() : List.of(new Node.Words(role, set.lines()));
-        return new Slab(set.height(), List.of(), content, set.broken());
+    public Box paragraph(Paragraph words, double x) {
+        return Box.of(Role.PARAGRAPH, small().set(words, x, 0, grid.right() - x));
     }
 
     /** Paragraphs of a bold name and what is said of it, as a list, from a place to the right margin. */
-    public Slab list(List<Paragraph> paragraphs, double x) {
-        List<Node> items = new ArrayList<>();
-        List<String> broken = new ArrayList<>();
-        double y = 0;
+    public Box list(List<Paragraph> paragraphs, double x) {
+        List<Box> items = new ArrayList<>();
         for (Paragraph words : paragraphs) {
-            SetText set = running(words, scale().small(), x, y, grid.right() - x);
-            items.add(item(set.lines()));
-            broken.addAll(set.broken());
-            y += set.height();
+            SetText set = small().set(words, x, 0, grid.right() - x);
+            items.add(Box.of(set.height(), item(set.lines())).breaking(set));
         }
-        List<Node> list = items.isEmpty() ? List.of() : List.of(new Node.Group(Role.LIST, items));
-        return new Slab(y, List.of(), list, broken);
+        return items.isEmpty() ? Box.NONE : Box.stack(items).as(Role.LIST);
     }
 
     private static Node item(List<Mark.Text> runs) {
@@ -98,15 +97,14 @@ public record Press(Grid grid, Typefaces faces) {
         return new Node.Group(Role.ITEM, parts);
     }
 
-    /** A rule from margin to margin, its middle at the slab's top. */
-    public Slab rule(double width) {
-        Mark rule = new Mark.Line(grid.left(), 0, grid.right(), 0, width, Ink.BLACK);
-        return new Slab(0, List.of(rule), List.of(), List.of());
+    /** A rule from margin to margin, its middle at the box's top. */
+    public Box rule(LineWeight rule) {
+        return Box.NONE.on(rule.across(grid.left(), grid.right(), 0));
     }
 
     /** A share of the small size's leading. */
-    public Slab space(double share) {
-        return Slab.space(share * scale().small().leading());
+    public Box space(double share) {
+        return Box.space(share * scale().small().leading());
     }
 
     /** Where the punch goes, if the card is worn on a ring. */
@@ -120,17 +118,13 @@ public record Press(Grid grid, Typefaces faces) {
     }
 
     /** A side of a card: its body from the top, its foot at the bottom. */
-    public Frame side(Slab body, Slab foot, List<Mark> hole, Optional<String> draft) {
-        Slab all = body.moved(grid.top());
-        Slab end = foot.moved(grid.bottom() - foot.height());
-        List<Mark> backdrop = new ArrayList<>();
-        draft.ifPresent(word -> backdrop.add(DraftMark.across(grid, word, faces)));
-        backdrop.addAll(hole);
-        backdrop.addAll(all.backdrop());
-        backdrop.addAll(end.backdrop());
-        List<Node> content =
-                Stream.concat(all.content().stream(), end.content().stream()).toList();
+    public Frame side(Box body, Box foot, List<Mark> hole, Optional<String> draft) {
+        Box all = Box.abreast(List.of(body.moved(0, grid.top()), foot.moved(0, grid.bottom() - foot.height())));
+        List<Mark> behind = new ArrayList<>();
+        draft.ifPresent(word -> behind.add(DraftMark.across(grid, word, faces)));
+        behind.addAll(hole);
+        behind.addAll(all.marks());
         return new Frame(
-                grid.width(), grid.height(), grid.clear(), backdrop, List.of(new Node.Group(Role.CARD, content)));
+                grid.width(), grid.height(), grid.clear(), behind, List.of(new Node.Group(Role.CARD, all.nodes())));
     }
 }

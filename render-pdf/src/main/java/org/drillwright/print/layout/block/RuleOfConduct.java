@@ -1,12 +1,11 @@
 package org.drillwright.print.layout.block;
 
-import java.util.List;
-import java.util.stream.Stream;
-import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.fit.Grid;
-import org.drillwright.print.layout.fit.TypeSize;
 import org.drillwright.print.layout.words.SafetyText;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.SetText;
+import org.drillwright.print.page.Type;
 
 /** A rule of the safety card. */
 public final class RuleOfConduct {
@@ -44,46 +43,42 @@ public final class RuleOfConduct {
     }
 
     /** @param behind whether it stands behind another card, where the hole is at the right */
-    public static Slab title(SafetyText text, Press press, boolean behind) {
+    public static Box title(SafetyText text, Press press, boolean behind) {
         Grid grid = press.grid();
         double x = behind ? grid.left() : grid.axis();
         double width = grid.besideNumbers();
-        SetText title = press.balanced(text.title(), press.scale().title(), x, 0, width);
-        SetText how = press.running(text.how(), press.scale().small(), x, 0, width);
-        Slab both = Slab.stack(List.of(Press.slab(Role.TITLE, title), Press.slab(Role.PARAGRAPH, how)));
+        SetText title = press.title().balanced(text.title(), x, 0, width);
+        SetText how = press.small().set(text.how(), x, 0, width);
+        Box both = Box.stack(Box.of(Role.TITLE, title), Box.of(Role.PARAGRAPH, how));
         double hole = Math.max(0, grid.hole().height() - both.height());
-        return Slab.stack(List.of(both, Slab.space(hole), press.space(0.35)));
+        return Box.stack(both, Box.space(hole), press.space(0.35));
     }
 
     private boolean isRunIn() {
         return manner == Manner.RUN_IN || manner == Manner.SMALLEST_RUN_IN;
     }
 
-    public Slab set(SafetyText.Rule rule) {
-        TypeSize small = press.scale().small();
+    public Box set(SafetyText.Rule rule) {
+        Type small = press.small();
         Grid grid = press.grid();
         double pad = (isRunIn() ? RUN_IN_PAD : PAD) * small.leading();
         if (isRunIn()) {
-            TypeSize type = manner == Manner.RUN_IN ? small : press.scale().foot();
-            SetText whole = press.running(rule.whole(), type, grid.left(), pad, grid.inner());
-            return new Slab(
-                    whole.height() + 2 * pad,
-                    List.of(),
-                    List.of(new Node.Words(Role.PARAGRAPH, whole.lines())),
-                    whole.broken());
+            Type type = manner == Manner.RUN_IN ? small : press.foot();
+            SetText whole = type.set(rule.whole(), grid.left(), pad, grid.inner());
+            return Box.of(Role.PARAGRAPH, whole).padded(2 * pad);
         }
         boolean open = manner == Manner.COLUMNS;
-        double size = SENTENCE * press.scale().turns().size();
-        TypeSize sentence = open ? new TypeSize(size, LEADING * size) : small;
-        TypeSize key = open ? press.scale().turns() : small;
+        double size = SENTENCE * press.turns().size();
+        Type sentence = open ? new Type(press.faces(), size, LEADING * size) : small;
+        Type key = open ? press.turns() : small;
         double x = grid.left() + KEYS * grid.inner();
-        SetText keys = press.balanced(rule.key(), key, grid.left(), pad, x - grid.left() - small.size() / 2);
-        double level = SetText.baseline(press.faces(), key, 0) - SetText.baseline(press.faces(), sentence, 0);
-        SetText said = press.running(rule.said(), sentence, x, pad + level, grid.right() - x);
-        return new Slab(
-                Math.max(keys.height(), level + said.height()) + 2 * pad,
-                List.of(),
-                List.of(new Node.Words(Role.PARAGRAPH, keys.lines()), new Node.Words(Role.PARAGRAPH, said.lines())),
-                Stream.of(keys, said).flatMap(set -> set.broken().stream()).toList());
+        SetText keys = key.balanced(rule.key(), grid.left(), pad, x - grid.left() - small.size() / 2);
+        double level = key.baseline(0) - sentence.baseline(0);
+        SetText said = sentence.set(rule.said(), x, pad + level, grid.right() - x);
+        return Box.of(
+                        Math.max(keys.height(), level + said.height()) + 2 * pad,
+                        keys.as(Role.PARAGRAPH),
+                        said.as(Role.PARAGRAPH))
+                .breaking(keys, said);
     }
 }

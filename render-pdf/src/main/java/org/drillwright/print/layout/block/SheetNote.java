@@ -4,10 +4,12 @@ import java.util.List;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Millimetres;
-import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
+import org.drillwright.print.page.Mirrored;
+import org.drillwright.print.page.SetText;
+import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Paragraph;
 import org.drillwright.print.text.Typefaces;
 
@@ -45,8 +47,8 @@ public final class SheetNote {
     }
 
     private static Frame set(Paragraph words, double size, double width, Labels labels, Typefaces faces) {
-        SetText set = SetText.of(faces, words, size, new SetText.Column(0, 0, width + 0.01));
-        Frame note = new Frame(width, set.height(), 0, List.of(), List.of(new Node.Words(Role.PARAGRAPH, set.lines())));
+        SetText set = new Type(faces, size).set(words, 0, 0, width + 0.01);
+        Frame note = new Frame(width, set.height(), 0, List.of(), List.of(set.as(Role.PARAGRAPH)));
         return Mirrored.pages(List.of(note), labels.language().locale(), faces).get(0);
     }
 }

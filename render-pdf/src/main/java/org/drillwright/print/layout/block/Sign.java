@@ -7,6 +7,7 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Outline;
 import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.layout.fit.Scale;
+import org.drillwright.print.page.Type;
 
 /**
  * The signs of a card: a black disc is the leader, a white one the follower, a triangle is safety. Each is told by its
@@ -34,7 +35,13 @@ public final class Sign {
     private Sign() {}
 
     /** A place where a sign hangs: the left edge of discs, the line's baseline, the height of its capitals. */
-    public record Place(double x, double baseline, double capitals) {}
+    public record Place(double x, double baseline, double capitals) {
+
+        /** Before the first line of a column whose top is there. */
+        public static Place before(Type type, double x, double top) {
+            return new Place(x, type.baseline(top), type.capHeight());
+        }
+    }
 
     public static List<Mark> leader(Place place, double size) {
         double radius = DISC * size / 2;

@@ -1,4 +1,4 @@
-/** The parts that a card is put together from, each set as a slab of marks with its tags. */
+/** The parts that a card is put together from, each set as a box. */
 @NullMarked
 package org.drillwright.print.layout.block;
 

@@ -17,8 +17,8 @@ import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
 import org.drillwright.print.frame.Rectangle;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.LineWeight;
 import org.drillwright.print.page.Type;
 import org.drillwright.wording.Message;
 
@@ -119,7 +119,7 @@ record TermGrid(
     }
 
     private double height() {
-        return head().height() + rows().stream().mapToDouble(Block::height).sum();
+        return head().height() + Box.height(rows());
     }
 
     private double x(int at) {
@@ -127,7 +127,7 @@ record TermGrid(
     }
 
     /** The days stand upright, reading from below. */
-    Block head() {
+    Box head() {
         double height = type.width(Face.REGULAR, "2026-12-09") + 0.8 * type.size();
         List<Node> cells = new ArrayList<>();
         cells.add(new Node.Words(
@@ -148,7 +148,7 @@ record TermGrid(
                             ink(row),
                             90))));
         }
-        return new Block(height, uprights(height), List.of(new Node.Group(Role.ROW, cells)));
+        return Box.of(height, uprights(height), List.of(new Node.Group(Role.ROW, cells)));
     }
 
     private static Ink ink(ClassRow row) {
@@ -160,7 +160,7 @@ record TermGrid(
         List<Mark> marks = new ArrayList<>();
         for (int at = 0; at <= group.classes().size(); at++) {
             boolean exam = isExam(at);
-            double rule = exam ? 2 * Press.HEAVY : Press.THIN;
+            double rule = exam ? 2 * LineWeight.HEAVY.width() : LineWeight.THIN.width();
             marks.add(new Mark.Line(x(at), 0, x(at), height, rule, exam ? Ink.BLACK : FINE));
         }
         return marks;
@@ -180,8 +180,8 @@ record TermGrid(
         return before && behind;
     }
 
-    List<Block> rows() {
-        List<Block> rows = new ArrayList<>();
+    List<Box> rows() {
+        List<Box> rows = new ArrayList<>();
         for (String drill : group.group().drills()) {
             rows.add(drill(drill, rows.size() % 2 == 0));
         }
@@ -190,7 +190,7 @@ record TermGrid(
         return rows;
     }
 
-    private Block drill(String drill, boolean band) {
+    private Box drill(String drill, boolean band) {
         List<Node> cells = new ArrayList<>();
         cells.add(heading(title.apply(drill)));
         for (int at = 0; at < group.classes().size(); at++) {
@@ -203,7 +203,7 @@ record TermGrid(
             marks.add(Mark.Shape.filled(Outline.box(new Rectangle(0, 0, width, row())), BAND));
         }
         marks.addAll(uprights(row()));
-        return new Block(row(), marks, List.of(new Node.Group(Role.ROW, cells)));
+        return Box.of(row(), marks, List.of(new Node.Group(Role.ROW, cells)));
     }
 
     private static boolean has(List<Taught> taught, String drill) {
@@ -233,7 +233,7 @@ record TermGrid(
     }
 
     /** To the height of the longest class. */
-    private Block bars() {
+    private Box bars() {
         double bar = BARS * type.size();
         double gap = 0.4 * type.size();
         double height = gap + bar + row();
@@ -250,10 +250,10 @@ record TermGrid(
             double wide = 0.6 * column();
             marks.add(Mark.Shape.filled(Outline.box(new Rectangle(left, gap + bar - used, wide, used)), BAR));
             marks.add(Mark.Shape.stroked(
-                    Outline.box(new Rectangle(left, gap + bar - whole, wide, whole)), Press.THIN, Ink.BLACK));
+                    Outline.box(new Rectangle(left, gap + bar - whole, wide, whole)), LineWeight.THIN.width(), Ink.BLACK));
             cells.add(cell(minutes(row), at, row, gap + bar + baseline()));
         }
-        return new Block(height, marks, List.of(new Node.Group(Role.ROW, cells)));
+        return Box.of(height, marks, List.of(new Node.Group(Role.ROW, cells)));
     }
 
     /** Of how many, where there is room to say it; the bar shows it. */
@@ -262,13 +262,13 @@ record TermGrid(
         return type.width(Face.REGULAR, both) > WIDEST * column() ? String.valueOf(row.used()) : both;
     }
 
-    private Block expected() {
+    private Box expected() {
         List<Node> cells = new ArrayList<>();
         cells.add(heading(said("expected")));
         for (int at = 0; at < group.classes().size(); at++) {
             ClassRow row = group.classes().get(at);
             cells.add(cell(String.valueOf(Math.round(row.expected())), at, row, baseline()));
         }
-        return new Block(row(), uprights(row()), List.of(new Node.Group(Role.ROW, cells)));
+        return Box.of(row(), uprights(row()), List.of(new Node.Group(Role.ROW, cells)));
     }
 }

@@ -14,10 +14,10 @@ import org.drillwright.plan.schedule.GroupPlan;
 import org.drillwright.plan.schedule.TermPlan;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.layout.block.Mirrored;
-import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Box;
 import org.drillwright.print.page.Flow;
 import org.drillwright.print.page.Foot;
+import org.drillwright.print.page.Mirrored;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.sheet.HandWords;
@@ -36,7 +36,7 @@ public final class TermSheet {
     private final UnaryOperator<String> title;
     private final Naming names;
     private final Sheet sheet;
-    private final IntFunction<Block> foot;
+    private final IntFunction<Box> foot;
     private final Locale language;
     private final Typefaces faces;
 
@@ -45,7 +45,7 @@ public final class TermSheet {
             UnaryOperator<String> title,
             Naming names,
             Sheet sheet,
-            IntFunction<Block> foot,
+            IntFunction<Box> foot,
             Locale language,
             Typefaces faces) {
         this.language = language;
@@ -73,11 +73,11 @@ public final class TermSheet {
             Language language,
             Typefaces faces) {
         Sheet lying = Sheet.lying(size, Sheet.NARROW);
-        String words = Foot.words(
+        String words = Foot.line(
                 HandWords.in(language).mark(mark),
                 school,
                 Message.of(TermSheet.class, "as.of", Message.day(plan.today())).in(language.locale()));
-        IntFunction<Block> foot = Foot.of(new Type(faces, FOOT * Sheet.enlarged(size)), lying, "", words);
+        IntFunction<Box> foot = Foot.of(new Type(faces, FOOT * Sheet.enlarged(size)), lying, "", words);
         return new TermSheet(plan, title, names, lying, foot, language.locale(), faces).pages(Sheet.enlarged(size));
     }
 
@@ -93,8 +93,8 @@ public final class TermSheet {
             Type type = new Type(faces, WORDS * scale);
             flow.add(type.paragraph(
                     Face.REGULAR, TermGrid.legend(plan.term(), group).in(language), sheet.inner()));
-            List<Block> below = below(group, type);
-            double height = below.stream().mapToDouble(Block::height).sum();
+            List<Box> below = below(group, type);
+            double height = Box.height(below);
             TermGrid grid = TermGrid.fitted(
                             plan.term(), group, title, language, type, sheet.inner(), flow.room() - height)
                     .or(() -> TermGrid.fitted(plan.term(), group, title, language, type, sheet.inner(), flow.room()))
@@ -105,9 +105,9 @@ public final class TermSheet {
         return Mirrored.pages(flow.pages(), language, faces);
     }
 
-    private List<Block> below(GroupPlan group, Type type) {
-        List<Block> blocks = new ArrayList<>();
-        blocks.add(Block.space(0.6 * type.size()));
+    private List<Box> below(GroupPlan group, Type type) {
+        List<Box> blocks = new ArrayList<>();
+        blocks.add(Box.space(0.6 * type.size()));
         Optional.of(TermText.exam(group).stream()
                         .map(sentence -> sentence.in(language))
                         .collect(Collectors.joining(" ")))
@@ -118,7 +118,7 @@ public final class TermSheet {
         return blocks;
     }
 
-    private void list(Message head, List<Message> sentences, Type type, List<Block> blocks) {
+    private void list(Message head, List<Message> sentences, Type type, List<Box> blocks) {
         if (!sentences.isEmpty()) {
             blocks.add(type.paragraph(Face.BOLD, head.in(language), sheet.inner()));
             sentences.forEach(

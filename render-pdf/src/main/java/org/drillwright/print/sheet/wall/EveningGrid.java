@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Box;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Styled;
 
@@ -83,7 +83,7 @@ final class EveningGrid {
                                 new Evening.Row(shown(row.name()), row.cells().subList(first, end)))
                         .toList();
                 boolean all = rows.size() == 1;
-                Block head = head(rounds, columns.size() == 1, some, all);
+                Box head = head(rounds, columns.size() == 1, some, all);
                 GridPage page = new GridPage(notice, rounds, part, size, name, column(size, rounds.size()));
                 pages.add(page.frame(head, before + pages.size() + 1));
                 from = end;
@@ -108,7 +108,7 @@ final class EveningGrid {
         for (List<Evening.Column> rounds : columns) {
             size = Math.min(size, notice.sheet().inner() / (name + GridPage.PAD + rounds.size() * (cell + GAP)));
             for (List<Evening.Row> some : rows) {
-                Block head = head(rounds, columns.size() == 1, some, rows.size() == 1);
+                Box head = head(rounds, columns.size() == 1, some, rows.size() == 1);
                 List<String> names = some.stream().map(row -> shown(row.name())).toList();
                 size = Math.min(size, GridPage.room(notice, head) / GridPage.height(notice, names, name));
             }
@@ -121,7 +121,7 @@ final class EveningGrid {
         return Math.min(left / rounds, WIDEST_COLUMN * size);
     }
 
-    private Block head(List<Evening.Column> rounds, boolean allRounds, List<Evening.Row> some, boolean allNames) {
+    private Box head(List<Evening.Column> rounds, boolean allRounds, List<Evening.Row> some, boolean allNames) {
         WallTexts words = notice.wording();
         String heading = rounds(
                 allNames

@@ -10,8 +10,8 @@ import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.page.Foot;
+import org.drillwright.print.page.Mirrored;
 import org.drillwright.print.text.Typefaces;
 
 /**
@@ -41,7 +41,7 @@ public final class EveningSheet {
             Typefaces faces) {
         WallTexts words = WallTexts.in(school.language());
         String day = words.day(plan.brief().date());
-        String foot = Foot.words(
+        String foot = Foot.line(
                 mark.isEmpty() ? "" : words.text(WallText.PLAN, mark), school.name(), day, words.text(WallText.PRINT));
         return of(new Notice(words, day, foot, plan::title, plan::repetitions, size, faces), pairs, names);
     }

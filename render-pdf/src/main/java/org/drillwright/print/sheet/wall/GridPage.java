@@ -4,13 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.SetText;
-import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.LineWeight;
+import org.drillwright.print.page.SetText;
 import org.drillwright.print.page.Type;
 
 /**
@@ -52,12 +51,12 @@ record GridPage(
     }
 
     private static double heads(Notice notice) {
-        return SetText.LEADING * (LETTER + ROUND) * notice.scale() + 4;
+        return Type.LEADING * (LETTER + ROUND) * notice.scale() + 4;
     }
 
     /** What is left for rows, in points. */
-    static double room(Notice notice, Block head) {
-        return notice.bottom() - notice.sheet().margin() - head.height() - heads(notice);
+    static double room(Notice notice, Box head) {
+        return notice.room() - head.height() - heads(notice);
     }
 
     /** Of all rows, as a share of the type. */
@@ -68,25 +67,22 @@ record GridPage(
     private static double height(Notice notice, String name, double width) {
         return LEADING
                 + notice.type(1).set(Face.REGULAR, name, 0, 0, width + SLACK).height()
-                - SetText.LEADING;
+                - Type.LEADING;
     }
 
     /** What rounding may take away from a column that is as wide as its widest name. */
     private static final double SLACK = 1e-6;
 
     private double x(int round) {
-        return notice.sheet().margin() + size * (name + PAD) + round * column;
+        return size * (name + PAD) + round * column;
     }
 
-    Frame frame(Block head, int number) {
-        double margin = notice.sheet().margin();
-        Block placed = head.moved(margin, margin);
-        List<Mark> marks = new ArrayList<>(placed.marks());
+    Frame frame(Box head, int number) {
+        List<Mark> marks = new ArrayList<>();
         List<Node> table = new ArrayList<>();
-        double top = margin + head.height();
-        double y = top + heads(notice);
-        table.add(heads(top, y));
-        marks.add(rule(y, Press.HEAVY));
+        double y = heads(notice);
+        table.add(heads(y));
+        marks.add(rule(y, LineWeight.HEAVY));
         double shares = height(notice, rows.stream().map(Evening.Row::name).toList(), name);
         double loose = Math.min(LOOSEST, Math.max(1, room(notice, head) / (size * shares)));
         for (int at = 0; at < rows.size(); at++) {
@@ -95,12 +91,11 @@ record GridPage(
             lines(rows.get(at), y + (height + notice.type(size).capHeight()) / 2, marks);
             y += height;
             boolean heavy = at % TOGETHER == TOGETHER - 1 || at == rows.size() - 1;
-            marks.add(rule(y, heavy ? Press.HEAVY : Press.THIN));
+            marks.add(rule(y, heavy ? LineWeight.HEAVY : LineWeight.THIN));
         }
-        uprights(top, y, marks);
-        List<Node> nodes = new ArrayList<>(placed.nodes());
-        nodes.add(new Node.Group(Role.TABLE, table));
-        return notice.page(marks, nodes, notice.end(notice.type(size), number));
+        uprights(y, marks);
+        Box grid = Box.of(y, marks, List.of(new Node.Group(Role.TABLE, table)));
+        return notice.page(Box.stack(head, grid), notice.end(notice.type(size), number));
     }
 
     /** Under the places where one leads first. */
@@ -111,7 +106,7 @@ record GridPage(
                 double y = baseline + UNDER * size;
                 double left = left(cell, at);
                 double wide = notice.type(size(cell, size)).width(face(cell), cell.place());
-                marks.add(new Mark.Line(left, y, left + wide, y, Press.HEAVY, Ink.BLACK));
+                marks.add(LineWeight.HEAVY.across(left, left + wide, y));
             }
         }
     }
@@ -123,12 +118,12 @@ record GridPage(
         return x(round) + (column - wide) / 2;
     }
 
-    private Mark rule(double y, double width) {
-        return new Mark.Line(notice.sheet().margin(), y, x(rounds.size()), y, width, Ink.BLACK);
+    private Mark rule(double y, LineWeight rule) {
+        return rule.across(0, x(rounds.size()), y);
     }
 
     /** A heavy one before each drill; thin ones where numbers come near each other. */
-    private void uprights(double top, double end, List<Mark> marks) {
+    private void uprights(double end, List<Mark> marks) {
         double widest = rows.stream()
                 .flatMap(row -> row.cells().stream())
                 .mapToDouble(cell -> notice.type(size(cell, size)).width(face(cell), cell.place()))
@@ -136,9 +131,9 @@ record GridPage(
                 .orElse(0);
         for (int at = 0; at < rounds.size(); at++) {
             if (begins(at)) {
-                marks.add(new Mark.Line(x(at), top, x(at), end, Press.HEAVY, Ink.BLACK));
+                marks.add(LineWeight.HEAVY.down(x(at), 0, end));
             } else if (column - widest < TIGHT * size) {
-                marks.add(new Mark.Line(x(at), end, x(at), top + heads(notice), Press.THIN, Ink.BLACK));
+                marks.add(LineWeight.THIN.down(x(at), end, heads(notice)));
             }
         }
     }
@@ -149,22 +144,18 @@ record GridPage(
     }
 
     /** Over each round its number, over the first one of a drill the drill's letter. */
-    private Node heads(double top, double end) {
+    private Node heads(double end) {
         Type letter = notice.type(LETTER * notice.scale());
         Type small = notice.type(ROUND * notice.scale());
         double baseline = end - 0.35 * small.size();
         List<Node> cells = new ArrayList<>();
         cells.add(new Node.Words(
                 Role.COLUMN_HEAD,
-                List.of(small.line(
-                        Face.REGULAR,
-                        notice.wording().text(WallText.COLUMN_ROUND),
-                        notice.sheet().margin(),
-                        baseline))));
+                List.of(small.line(Face.REGULAR, notice.wording().text(WallText.COLUMN_ROUND), 0, baseline))));
         for (int at = 0; at < rounds.size(); at++) {
             List<Mark.Text> lines = new ArrayList<>();
             if (begins(at)) {
-                lines.add(centred(letter, Face.BOLD, rounds.get(at).letter(), at, top + 0.95 * letter.size()));
+                lines.add(centred(letter, Face.BOLD, rounds.get(at).letter(), at, 0.95 * letter.size()));
             }
             lines.add(centred(small, Face.REGULAR, String.valueOf(rounds.get(at).round()), at, baseline));
             cells.add(new Node.Words(Role.COLUMN_HEAD, lines));
@@ -176,12 +167,8 @@ record GridPage(
         Type names = notice.type(size);
         double baseline = y + (height + names.capHeight()) / 2;
         List<Node> cells = new ArrayList<>();
-        SetText set = names.set(Face.REGULAR, row.name(), notice.sheet().margin(), 0, size * (name + SLACK));
-        double first = set.lines().isEmpty() ? 0 : set.lines().get(0).baseline();
-        double last = set.lines().isEmpty()
-                ? 0
-                : set.lines().get(set.lines().size() - 1).baseline();
-        cells.add(new Node.Words(Role.ROW_HEAD, set.lines()).moved(0, baseline - (first + last) / 2));
+        SetText set = names.set(Face.REGULAR, row.name(), 0, 0, size * (name + SLACK));
+        cells.add(set.about(baseline).as(Role.ROW_HEAD));
         for (int at = 0; at < row.cells().size(); at++) {
             cells.add(cell(row.cells().get(at), at, baseline));
         }

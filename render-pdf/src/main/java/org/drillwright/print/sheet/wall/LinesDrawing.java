@@ -9,8 +9,8 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
 import org.drillwright.print.frame.Rectangle;
-import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.LineWeight;
 import org.drillwright.print.page.Type;
 
 /** Two rows of posts: the line that stays, with names, and the line that walks, with arrows to the door and back again. */
@@ -73,7 +73,7 @@ final class LinesDrawing {
         return SIDE * scale + (post + 0.5) * step;
     }
 
-    Block block() {
+    Box block() {
         List<Mark> marks = new ArrayList<>();
         for (int post = 0; post < walk.length(); post++) {
             post(post, marks);
@@ -81,7 +81,7 @@ final class LinesDrawing {
         letters(marks);
         way(marks);
         Node figure = new Node.Figure(said(), new Rectangle(0, 0, width, bottom), marks);
-        return new Block(bottom + 2 * GAP * scale, List.of(), List.of(figure));
+        return Box.of(bottom + 2 * GAP * scale, figure);
     }
 
     private String said() {
@@ -137,8 +137,8 @@ final class LinesDrawing {
         marks.add(new Mark.Line(left, below, x(0) - 0.5 * radius, below, 1, Ink.BLACK));
         head(x(0) + 0.5 * radius, below, marks);
         Type small = notice.type(NUMBER * scale);
-        double door = width - Press.HEAVY;
-        marks.add(new Mark.Line(door, line, door, other + radius, 2 * Press.HEAVY, Ink.BLACK));
+        double door = width - LineWeight.HEAVY.width();
+        marks.add(new Mark.Line(door, line, door, other + radius, 2 * LineWeight.HEAVY.width(), Ink.BLACK));
         String said = notice.wording().text(WallText.DOOR);
         marks.add(small.line(
                 Face.REGULAR, said, width - small.width(Face.REGULAR, said), other + radius + 1.2 * small.size()));

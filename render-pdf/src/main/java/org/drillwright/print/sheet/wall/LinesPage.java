@@ -7,12 +7,11 @@ import java.util.stream.IntStream;
 import org.drillwright.plan.pair.Walk;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.LineWeight;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Styled;
 
@@ -37,7 +36,7 @@ final class LinesPage {
     private final LineRounds lines;
     private final String heading;
     private final List<List<Styled>> said;
-    private final List<Block> drawings;
+    private final List<Box> drawings;
     private final Map<String, String> shown;
     private final double name;
     private final double[] posts;
@@ -70,8 +69,8 @@ final class LinesPage {
                 .toArray();
     }
 
-    private Block drawing(Walk walk, List<String> staying) {
-        Block drawn =
+    private Box drawing(Walk walk, List<String> staying) {
+        Box drawn =
                 new LinesDrawing(notice, walk, staying.stream().map(this::shown).toList()).block();
         if (lines.walks().size() == 1) {
             return drawn;
@@ -79,10 +78,10 @@ final class LinesPage {
         WallTexts words = notice.wording();
         String caption = words.text(
                 walk.from() == walk.to() ? WallText.ROUND : WallText.ROUNDS, LineRounds.numbers(walk, words));
-        return Block.stack(List.of(
+        return Box.stack(
                 notice.type(HEAD * notice.scale())
                         .paragraph(Face.BOLD, caption, notice.sheet().inner()),
-                drawn));
+                drawn);
     }
 
     private String shown(String one) {
@@ -135,7 +134,7 @@ final class LinesPage {
         return lines.rows().subList(Math.min(count, part * longest), Math.min(count, (part + 1) * longest));
     }
 
-    private Block head(List<LineRounds.Row> rows, boolean all, int drawn) {
+    private Box head(List<LineRounds.Row> rows, boolean all, int drawn) {
         String told = all || rows.isEmpty()
                 ? heading
                 : notice.wording()
@@ -144,16 +143,13 @@ final class LinesPage {
                                 heading,
                                 shown(rows.get(0).name()),
                                 shown(rows.get(rows.size() - 1).name()));
-        List<Block> blocks = new ArrayList<>(List.of(notice.head(told, said)));
+        List<Box> blocks = new ArrayList<>(List.of(notice.head(told, said)));
         blocks.addAll(drawings.subList(0, drawn));
-        return Block.stack(blocks);
+        return Box.stack(blocks);
     }
 
     private Layout layout(List<LineRounds.Row> rows, boolean all, int drawn) {
-        double room = notice.bottom()
-                - notice.sheet().margin()
-                - head(rows, all, drawn).height()
-                - heads();
+        double room = notice.room() - head(rows, all, drawn).height() - heads();
         Layout best = new Layout(1, rows.size(), 0);
         for (int blocks = 1; blocks <= MOST_BLOCKS; blocks++) {
             int deep = (rows.size() + blocks - 1) / blocks;
@@ -169,38 +165,34 @@ final class LinesPage {
     }
 
     private Frame page(List<LineRounds.Row> rows, boolean all, int drawn, int number) {
-        double margin = notice.sheet().margin();
-        Block head = head(rows, all, drawn);
+        Box head = head(rows, all, drawn);
         Layout layout = layout(rows, all, drawn);
-        Block placed = head.moved(margin, margin);
-        double top = margin + head.height() + heads();
-        double room = notice.bottom() - top;
+        double top = heads();
+        double room = notice.room() - head.height() - top;
         double height = Math.min(LOOSEST * LEADING * layout.size(), room / layout.deep());
         double apart = (notice.sheet().inner() + BETWEEN * layout.size()) / layout.blocks();
-        List<Mark> marks = new ArrayList<>(placed.marks());
+        List<Mark> marks = new ArrayList<>();
         List<Node> table = new ArrayList<>();
         for (int block = 0; block < layout.blocks(); block++) {
             int from = block * layout.deep();
             int end = Math.min(rows.size(), from + layout.deep());
-            double left = margin + block * apart;
+            double left = block * apart;
             double right = left + apart - BETWEEN * layout.size();
             if (from < end) {
                 if (heads() > 0) {
                     table.add(headRow(left, top, layout.size()));
                 }
-                marks.add(new Mark.Line(left, top, right, top, Press.HEAVY, Ink.BLACK));
+                marks.add(LineWeight.HEAVY.across(left, right, top));
             }
             for (int at = from; at < end; at++) {
                 double y = top + (at - from) * height;
                 table.add(row(rows.get(at), left, y + height / 2, layout.size()));
                 boolean heavy = (at - from) % 4 == 3 || at == end - 1;
-                marks.add(new Mark.Line(
-                        left, y + height, right, y + height, heavy ? Press.HEAVY : Press.THIN, Ink.BLACK));
+                marks.add((heavy ? LineWeight.HEAVY : LineWeight.THIN).across(left, right, y + height));
             }
         }
-        List<Node> nodes = new ArrayList<>(placed.nodes());
-        nodes.add(new Node.Group(Role.TABLE, table));
-        return notice.page(marks, nodes, notice.end(notice.type(layout.size()), number));
+        Box names = Box.of(top + layout.deep() * height, marks, List.of(new Node.Group(Role.TABLE, table)));
+        return notice.page(Box.stack(head, names), notice.end(notice.type(layout.size()), number));
     }
 
     private double x(int forming, double left, double size) {

@@ -7,12 +7,10 @@ import java.util.function.UnaryOperator;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.frame.Mark;
-import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.block.SetText;
 import org.drillwright.print.layout.fit.Legibility;
-import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.Foot;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Styled;
@@ -64,14 +62,14 @@ record Notice(
     }
 
     /** The heading and what stands below it. */
-    Block head(String heading, List<List<Styled>> paragraphs) {
+    Box head(String heading, List<List<Styled>> paragraphs) {
         double width = sheet().inner();
-        List<Block> blocks = new ArrayList<>();
+        List<Box> blocks = new ArrayList<>();
         blocks.add(type(TITLE * scale()).title(heading, width));
         paragraphs.stream()
                 .filter(words -> !words.isEmpty())
                 .forEach(words -> blocks.add(words().paragraph(words, width)));
-        return Block.stack(blocks);
+        return Box.stack(blocks);
     }
 
     static Styled bold(String words) {
@@ -93,27 +91,23 @@ record Notice(
                 + wording.text(WallText.PAGE, page);
     }
 
-    private SetText foot(String end) {
-        return type(FOOT * scale()).set(Face.REGULAR, foot + " \u00B7 " + end, sheet().margin(), 0, sheet().inner());
+    private Box foot(String end) {
+        Type small = type(FOOT * scale());
+        return Box.of(Role.PARAGRAPH, small.set(Face.REGULAR, Foot.line(foot, end), 0, 0, sheet().inner()));
     }
 
-    /** How far down a page may be filled, whatever its foot says of the distance. */
-    double bottom() {
-        return bottom(end(WallText.READ_FROM_CLOSE, 99.9, 99));
+    /** How much of a page may be filled, whatever its foot says of the distance. */
+    double room() {
+        return room(end(WallText.READ_FROM_CLOSE, 99.9, 99));
     }
 
-    /** How far down a page may be filled over a foot with such an end. */
-    double bottom(String end) {
-        return sheet().bottom() - foot(end).height() - CLEAR;
+    /** How much of a page may be filled over a foot with such an end. */
+    double room(String end) {
+        return sheet().room(foot(end)) - CLEAR;
     }
 
     /** A page with its foot, which ends so. */
-    Frame page(List<Mark> marks, List<Node> nodes, String end) {
-        Sheet sheet = sheet();
-        SetText set = foot(end);
-        List<Node> read = new ArrayList<>(nodes);
-        read.add(new Node.Words(Role.PARAGRAPH, set.lines()).moved(0, sheet.bottom() - set.height()));
-        return new Frame(
-                sheet.width(), sheet.height(), sheet.margin(), marks, List.of(new Node.Group(Role.CARD, read)));
+    Frame page(Box body, String end) {
+        return sheet().page(body, foot(end));
     }
 }

@@ -10,15 +10,13 @@ import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.block.SetText;
-import org.drillwright.print.page.Block;
-import org.drillwright.print.page.Sheet;
+import org.drillwright.print.page.Box;
+import org.drillwright.print.page.LineWeight;
+import org.drillwright.print.page.SetText;
 import org.drillwright.print.page.Type;
 import org.drillwright.register.History;
 
@@ -64,8 +62,7 @@ final class Slips {
     }
 
     List<Frame> pages() {
-        Sheet sheet = notice.sheet();
-        int abreast = Math.max(1, (int) (sheet.inner() / WIDTH));
+        int abreast = Math.max(1, (int) (notice.sheet().inner() / WIDTH));
         double room = room();
         List<Frame> pages = new ArrayList<>();
         List<Row> rows = new ArrayList<>();
@@ -87,15 +84,14 @@ final class Slips {
     }
 
     private double room() {
-        return notice.bottom(foot) - notice.sheet().margin();
+        return notice.room(foot);
     }
 
     /** Slips side by side, cut off by one cut, all as high as the highest needs. */
-    private record Row(List<Block> slips, double height) {
+    private record Row(List<Box> slips, double height) {
 
-        static Row of(List<Block> slips) {
-            return new Row(
-                    slips, slips.stream().mapToDouble(Block::height).max().orElse(0));
+        static Row of(List<Box> slips) {
+            return new Row(slips, slips.stream().mapToDouble(Box::height).max().orElse(0));
         }
 
         /** Of the usual height, if it is no higher already. */
@@ -121,29 +117,28 @@ final class Slips {
     }
 
     private Frame page(List<Row> rows, int abreast) {
-        Sheet sheet = notice.sheet();
-        double left = (sheet.width() - abreast * WIDTH) / 2;
+        double left = (notice.sheet().inner() - abreast * WIDTH) / 2;
         List<Mark> marks = new ArrayList<>();
         List<Node> nodes = new ArrayList<>();
-        double y = sheet.margin();
+        double y = 0;
         for (Row row : spread(rows)) {
             double below = y + row.height();
             for (int at = 0; at < row.slips().size(); at++) {
                 double x = left + at * WIDTH;
                 nodes.addAll(row.slips().get(at).moved(x, y).nodes());
-                marks.add(new Mark.Line(x, below, x + WIDTH, below, Press.THIN, Ink.BLACK));
-                marks.add(new Mark.Line(x + WIDTH, y, x + WIDTH, below, Press.THIN, Ink.BLACK));
-                if (y == sheet.margin()) {
-                    marks.add(new Mark.Line(x, y, x + WIDTH, y, Press.THIN, Ink.BLACK));
+                marks.add(LineWeight.THIN.across(x, x + WIDTH, below));
+                marks.add(LineWeight.THIN.down(x + WIDTH, y, below));
+                if (y == 0) {
+                    marks.add(LineWeight.THIN.across(x, x + WIDTH, y));
                 }
             }
-            marks.add(new Mark.Line(left, y, left, below, Press.THIN, Ink.BLACK));
+            marks.add(LineWeight.THIN.down(left, y, below));
             y = below;
         }
-        return notice.page(marks, nodes, foot);
+        return notice.page(Box.of(y, marks, nodes), foot);
     }
 
-    private Block slip(String person) {
+    private Box slip(String person) {
         double inner = WIDTH - 2 * PAD;
         Type small = notice.type(SMALL);
         String lines = lines(person);
@@ -158,29 +153,22 @@ final class Slips {
         List<Node> nodes = new ArrayList<>();
         double top = 0.4 * PAD;
         if (beside.broken().isEmpty()) {
-            double baseline =
-                    beside.lines().isEmpty() ? NAME : beside.lines().get(0).baseline();
-            Mark.Text end = small.line(Face.REGULAR, key, PAD + inner - keyed, baseline);
-            nodes.add(new Node.Words(Role.PARAGRAPH, beside.lines()));
+            Mark.Text end = small.line(Face.REGULAR, key, PAD + inner - keyed, beside.baselineOr(NAME));
+            nodes.add(beside.as(Role.PARAGRAPH));
             nodes.add(new Node.Words(Role.PARAGRAPH, List.of(end)));
             top += beside.height();
         } else {
             SetText name = large.set(Face.BOLD, names.of(person), PAD, top, inner);
             SetText below = small.set(Face.REGULAR, key, PAD, top + name.height(), inner);
-            nodes.add(new Node.Words(Role.PARAGRAPH, name.lines()));
-            nodes.add(new Node.Words(Role.PARAGRAPH, below.lines()));
+            nodes.add(name.as(Role.PARAGRAPH));
+            nodes.add(below.as(Role.PARAGRAPH));
             top += name.height() + below.height();
         }
-        List<Block> entries = rounds.stream().map(round -> entry(person, round)).toList();
-        double half = 0;
+        List<Box> entries = rounds.stream().map(round -> entry(person, round)).toList();
         int split = (entries.size() + 1) / 2;
-        for (int column = 0; column < 2; column++) {
-            List<Block> some = column == 0 ? entries.subList(0, split) : entries.subList(split, entries.size());
-            Block stack = Block.stack(some);
-            nodes.addAll(stack.moved(PAD + column * (column() + PAD), top).nodes());
-            half = Math.max(half, stack.height());
-        }
-        return new Block(top + half + 0.4 * PAD, List.of(), nodes);
+        Box left = Box.stack(entries.subList(0, split)).moved(PAD, top);
+        Box right = Box.stack(entries.subList(split, entries.size())).moved(2 * PAD + column(), top);
+        return Box.abreast(List.of(Box.of(0, List.of(), nodes), left, right)).padded(top + 0.4 * PAD);
     }
 
     /** Line and first post in each forming. */
@@ -196,7 +184,7 @@ final class Slips {
                 .collect(Collectors.joining(", "));
     }
 
-    private Block entry(String person, Round round) {
+    private Box entry(String person, Round round) {
         Type type = notice.type(WORDS);
         double number = type.width(Face.BOLD, "88") + 3.5;
         String figures = String.valueOf(round.number());
@@ -209,7 +197,7 @@ final class Slips {
         List<Mark.Text> lines = new ArrayList<>();
         lines.add(type.line(Face.BOLD, figures, 0, set.lines().get(0).baseline()));
         lines.addAll(set.lines());
-        return new Block(set.height(), List.of(), List.of(new Node.Words(Role.PARAGRAPH, lines)));
+        return Box.of(set.height(), new Node.Words(Role.PARAGRAPH, lines));
     }
 
     /** In full, then in fewer words; the first that takes one line is the best. */

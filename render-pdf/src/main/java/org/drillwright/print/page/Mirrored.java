@@ -1,4 +1,4 @@
-package org.drillwright.print.layout.block;
+package org.drillwright.print.page;
 
 import java.util.List;
 import java.util.Locale;
@@ -51,12 +51,12 @@ public record Mirrored(double width, Typefaces faces) {
                 card.content().stream().map(mirror::node).toList());
     }
 
-    public Slab slab(Slab slab) {
-        return new Slab(
-                slab.height(),
-                slab.backdrop().stream().map(this::mark).toList(),
-                slab.content().stream().map(this::node).toList(),
-                slab.broken());
+    public Box box(Box box) {
+        return Box.of(
+                        box.height(),
+                        box.marks().stream().map(this::mark).toList(),
+                        box.nodes().stream().map(this::node).toList())
+                .breaking(box.broken());
     }
 
     private Node node(Node node) {

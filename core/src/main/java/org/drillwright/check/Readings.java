@@ -60,20 +60,20 @@ final class Readings {
         if (others.isEmpty()) {
             return;
         }
+        List<Performance> all = others.stream()
+                .map(other -> Performance.of(subject, best.script().with(step, side, other.utterance())))
+                .toList();
         Performance chosen = best;
-        for (OtherReading other : others) {
-            Performance played = Performance.of(subject, best.script().with(step, side, other.utterance()));
+        for (Performance played : all) {
             chosen = played.faults().size() < chosen.faults().size() ? played : chosen;
         }
         Utterance meant = chosen.script().turn(step, side);
         List<TwoReadings> open = new ArrayList<>();
         String tag = subject.reader().tag(subject.turnWords(step, side).text());
-        for (OtherReading other : others) {
-            if (!open.isEmpty() || !other.asLikely()) {
-                continue;
-            }
-            Performance played = Performance.of(subject, chosen.script().with(step, side, other.utterance()));
-            if (played.faults().size() > chosen.faults().size()) {
+        for (int at = 0; at < all.size() && open.isEmpty(); at++) {
+            OtherReading other = others.get(at);
+            if (other.asLikely()
+                    && all.get(at).faults().size() > chosen.faults().size()) {
                 open.add(new TwoReadings(whole(meant), said(meant, tag), said(other.utterance(), tag)));
             }
         }

@@ -116,7 +116,7 @@ final class DrillPages {
         return new Sides(
                         side -> room - heads.height() - (side == 0 ? header.height() : further),
                         closing.height() + behind.height(),
-                        0)
+                        () -> 0)
                 .share(counts.stream().map(Box::height).toList());
     }
 

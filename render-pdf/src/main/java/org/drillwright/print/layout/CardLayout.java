@@ -115,7 +115,7 @@ public final class CardLayout {
         if (whole.isOneSide()) {
             return whole;
         }
-        Composition fewer = new Composition(text.withoutQuietPictures(), format.grid(), labels, faces);
+        Composition fewer = whole.withoutQuietPictures();
         return fewer.isOneSide() || fewer.cards() < whole.cards() ? fewer : whole;
     }
 

@@ -43,6 +43,9 @@ final class Composition {
     private final Box foot;
     private final Optional<List<Integer>> shares;
 
+    /** The height of the line that sends the reader on, measured when a side is full. */
+    private OptionalDouble over = OptionalDouble.empty();
+
     Composition(CardText text, Grid grid, Labels labels, Typefaces faces) {
         this.text = text;
         this.press = Press.of(text, grid, faces);
@@ -54,9 +57,37 @@ final class Composition {
                 .toList();
         this.closing = new ClosingBlock(text, press).set();
         this.foot = new FootBlock(foot(), press).set();
+        this.shares = shares();
+    }
+
+    /** The same with other counts, those of them set anew that are others. */
+    private Composition(Composition before, CardText text) {
+        this.text = text;
+        this.press = before.press;
+        this.labels = before.labels;
+        this.header = before.header;
+        this.heads = before.heads;
+        this.counts = IntStream.range(0, text.counts().size())
+                .mapToObj(
+                        at -> text.counts().get(at).equals(before.text.counts().get(at))
+                                ? before.counts.get(at)
+                                : new CountBlock(text.counts().get(at), text.heads(), press).set())
+                .toList();
+        this.closing = before.closing;
+        this.foot = before.foot;
+        this.over = before.over;
+        this.shares = shares();
+    }
+
+    /** Without the pictures in which nothing is aimed. */
+    Composition withoutQuietPictures() {
+        return new Composition(this, text.withoutQuietPictures());
+    }
+
+    private Optional<List<Integer>> shares() {
         Optional<List<Integer>> single = share(Optional.empty());
         // One of two stands for any of several: digits are all of one width, and more cards are rare.
-        this.shares = single.filter(sides -> cards(sides.size()) > 1).isPresent() ? share(ofSeveral(2, 2)) : single;
+        return single.filter(sides -> cards(sides.size()) > 1).isPresent() ? share(ofSeveral(2, 2)) : single;
     }
 
     /** A sheet for the wall also says from how far it is read. */
@@ -74,10 +105,16 @@ final class Composition {
     /** How many counts go on each side; nothing if one part fits no side. */
     private Optional<List<Integer>> share(Optional<String> ofSeveral) {
         double once = heads.height() + foot.height();
-        double over = highest(
-                from -> Math.max(over(from, false).height(), over(from, true).height()));
-        return new Sides(side -> press.room() - once - header(side, ofSeveral), closing.height(), over)
+        return new Sides(side -> press.room() - once - header(side, ofSeveral), closing.height(), this::over)
                 .share(counts.stream().map(Box::height).toList());
+    }
+
+    private double over() {
+        if (over.isEmpty()) {
+            over = OptionalDouble.of(highest(from ->
+                    Math.max(over(from, false).height(), over(from, true).height())));
+        }
+        return over.getAsDouble();
     }
 
     /** The highest of what may have to be said of the counts from one on: of all, of the last two, of the last, of none. */

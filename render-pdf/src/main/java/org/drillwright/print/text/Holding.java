@@ -18,7 +18,11 @@ final class Holding {
 
     private static final Pattern LISTED = Pattern.compile("\\d+[,;]");
 
-    private static final Pattern ENDS_SENTENCE = Pattern.compile(".*[.!?…][)»”’\"]*");
+    private static final Pattern BEHIND = Pattern.compile("[.,;:)]+$");
+
+    private static final String ENDS = ".!?…";
+
+    private static final String CLOSES = ")»”’\"";
 
     private static final int SHORT = 3;
 
@@ -30,8 +34,8 @@ final class Holding {
      * @param before the word before that one; empty if it is the first
      */
     static Chunk.Manner between(String before, String word, String next) {
-        boolean opens = before.isEmpty() || ENDS_SENTENCE.matcher(before).matches();
-        if ((opens && letters(word) <= SHORT && !ENDS_SENTENCE.matcher(word).matches())
+        boolean opens = before.isEmpty() || endsSentence(before);
+        if ((opens && letters(word) <= SHORT && !endsSentence(word))
                 || isOneLetter(word)
                 || isOneReading(before, word, next)) {
             return Chunk.Manner.PARTING;
@@ -42,7 +46,7 @@ final class Holding {
 
     /** Of a list of numbers the first two stay together: a long one must end somewhere. */
     private static boolean isOneReading(String before, String word, String next) {
-        String bare = next.replaceAll("[.,;:)]+$", "");
+        String bare = BEHIND.matcher(next).replaceAll("");
         boolean number = NUMBER.matcher(word).matches();
         return (number && UNITS.contains(bare))
                 || (BEFORE_NUMBER.matcher(word).matches()
@@ -52,6 +56,15 @@ final class Holding {
                         && !LISTED.matcher(before).matches())
                 || "–".equals(next)
                 || ("–".equals(word) && NUMBER.matcher(bare).matches());
+    }
+
+    /** Whether nothing but closing marks stands behind the mark that ends a sentence. */
+    private static boolean endsSentence(String word) {
+        int last = word.length() - 1;
+        while (last >= 0 && CLOSES.indexOf(word.charAt(last)) >= 0) {
+            last--;
+        }
+        return last >= 0 && ENDS.indexOf(word.charAt(last)) >= 0;
     }
 
     private static long letters(String word) {

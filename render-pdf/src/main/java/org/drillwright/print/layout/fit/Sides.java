@@ -3,6 +3,7 @@ package org.drillwright.print.layout.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleSupplier;
 import java.util.function.IntToDoubleFunction;
 
 /**
@@ -11,9 +12,9 @@ import java.util.function.IntToDoubleFunction;
  *
  * @param room what the side of a number, from 0, has for counts and what follows them
  * @param closing the height of what stands behind the last count
- * @param over the height of the line that sends the reader to the next side
+ * @param over the height of the line that sends the reader to the next side; asked for only if there is one
  */
-public record Sides(IntToDoubleFunction room, double closing, double over) {
+public record Sides(IntToDoubleFunction room, double closing, DoubleSupplier over) {
 
     /** For each side the number of its counts; nothing if one part fits no side. */
     public Optional<List<Integer>> share(List<Double> heights) {
@@ -39,7 +40,7 @@ public record Sides(IntToDoubleFunction room, double closing, double over) {
     private int taken(List<Double> heights, int from, double left) {
         int taken = 0;
         int most = from == heights.size() - 1 ? 1 : heights.size() - 1 - from;
-        while (taken < most && sum(heights, from, from + taken + 1) + over <= left) {
+        while (taken < most && sum(heights, from, from + taken + 1) + over.getAsDouble() <= left) {
             taken++;
         }
         return taken;

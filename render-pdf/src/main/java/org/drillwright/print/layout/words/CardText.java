@@ -80,7 +80,9 @@ public record CardText(
             boolean quiet) {
 
         Count withoutPicture() {
-            return new Count(numeral, call, leader, follower, distance, ends, safety, Optional.empty(), quiet);
+            return picture.isEmpty()
+                    ? this
+                    : new Count(numeral, call, leader, follower, distance, ends, safety, Optional.empty(), quiet);
         }
     }
 }

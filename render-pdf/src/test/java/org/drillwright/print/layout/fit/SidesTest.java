@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 /** Worked out by hand: the first side holds 100, each other 150; the closing takes 30, the line that sends on 10. */
 class SidesTest {
 
-    private static final Sides SIDES = new Sides(side -> side == 0 ? 100 : 150, 30, 10);
+    private static final Sides SIDES = new Sides(side -> side == 0 ? 100 : 150, 30, () -> 10);
 
     @Test
     void what_fits_one_side_stays_on_it() {
@@ -42,7 +42,7 @@ class SidesTest {
 
     @Test
     void a_closing_longer_than_a_side_fits_none() {
-        assertEquals(Optional.empty(), new Sides(side -> 100, 120, 10).share(List.of(50.0)));
+        assertEquals(Optional.empty(), new Sides(side -> 100, 120, () -> 10).share(List.of(50.0)));
     }
 
     @Test

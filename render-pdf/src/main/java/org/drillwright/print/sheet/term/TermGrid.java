@@ -250,7 +250,9 @@ record TermGrid(
             double wide = 0.6 * column();
             marks.add(Mark.Shape.filled(Outline.box(new Rectangle(left, gap + bar - used, wide, used)), BAR));
             marks.add(Mark.Shape.stroked(
-                    Outline.box(new Rectangle(left, gap + bar - whole, wide, whole)), LineWeight.THIN.width(), Ink.BLACK));
+                    Outline.box(new Rectangle(left, gap + bar - whole, wide, whole)),
+                    LineWeight.THIN.width(),
+                    Ink.BLACK));
             cells.add(cell(minutes(row), at, row, gap + bar + baseline()));
         }
         return Box.of(height, marks, List.of(new Node.Group(Role.ROW, cells)));

@@ -60,37 +60,29 @@ record TermGrid(
 
     private static final double STEP = 0.96;
 
-    /** In type as large as a height takes; nothing if the smallest is too large. */
-    static Optional<TermGrid> fitted(
-            Term term,
-            GroupPlan group,
-            UnaryOperator<String> title,
-            Locale language,
-            Type type,
-            double width,
-            double height) {
-        TermGrid grid = of(term, group, title, language, type, width);
-        while (grid.height() > height || grid.isTight()) {
-            if (grid.type().size() * STEP < SMALLEST) {
-                return Optional.empty();
-            }
-            grid = of(term, group, title, language, grid.type().times(STEP), width);
-        }
-        return Optional.of(grid);
-    }
-
-    static TermGrid smallest(
-            Term term, GroupPlan group, UnaryOperator<String> title, Locale language, Type type, double width) {
-        return of(term, group, title, language, type.times(SMALLEST / type.size()), width);
-    }
-
-    private static TermGrid of(
+    static TermGrid of(
             Term term, GroupPlan group, UnaryOperator<String> title, Locale language, Type type, double width) {
         double widest = group.group().drills().stream()
                 .mapToDouble(drill -> type.width(Face.REGULAR, title.apply(drill)))
                 .max()
                 .orElse(0);
         return new TermGrid(term, group, title, language, type, width, Math.min(widest + type.size(), 0.4 * width));
+    }
+
+    private TermGrid times(double factor) {
+        return of(term, group, title, language, type.times(factor), width);
+    }
+
+    /** The same in type as large as a height takes; nothing if the smallest is too large. */
+    Optional<TermGrid> fitted(double height) {
+        if (height() <= height && !isTight()) {
+            return Optional.of(this);
+        }
+        return type.size() * STEP < SMALLEST ? Optional.empty() : times(STEP).fitted(height);
+    }
+
+    TermGrid smallest() {
+        return times(SMALLEST / type.size());
     }
 
     /** What the signs mean. */

@@ -95,10 +95,10 @@ public final class TermSheet {
                     Face.REGULAR, TermGrid.legend(plan.term(), group).in(language), sheet.inner()));
             List<Box> below = below(group, type);
             double height = Box.height(below);
-            TermGrid grid = TermGrid.fitted(
-                            plan.term(), group, title, language, type, sheet.inner(), flow.room() - height)
-                    .or(() -> TermGrid.fitted(plan.term(), group, title, language, type, sheet.inner(), flow.room()))
-                    .orElseGet(() -> TermGrid.smallest(plan.term(), group, title, language, type, sheet.inner()));
+            TermGrid whole = TermGrid.of(plan.term(), group, title, language, type, sheet.inner());
+            TermGrid grid = whole.fitted(flow.room() - height)
+                    .or(() -> whole.fitted(flow.room()))
+                    .orElseGet(whole::smallest);
             flow.table(grid.head(), grid.rows());
             below.forEach(flow::add);
         }

@@ -25,6 +25,14 @@ public final class InkedArea {
         return cover;
     }
 
+    /** The same with more marks. */
+    public InkedArea and(List<Mark> marks) {
+        InkedArea cover = new InkedArea();
+        cover.edges.addAll(edges);
+        marks.forEach(cover::collect);
+        return cover;
+    }
+
     public Rectangle box() {
         double left = Double.POSITIVE_INFINITY;
         double top = Double.POSITIVE_INFINITY;

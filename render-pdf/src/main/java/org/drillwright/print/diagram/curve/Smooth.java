@@ -22,10 +22,23 @@ public final class Smooth {
             dots.remove(dots.size() - 1);
         }
         int n = dots.size();
-        List<Segment> segments = new ArrayList<>(List.of(start(dots.get(0))));
+        double[] steps = new double[n];
         for (int at = 0; at < n; at++) {
-            segments.add(
-                    curve(dots.get((at + n - 1) % n), dots.get(at), dots.get((at + 1) % n), dots.get((at + 2) % n)));
+            steps[at] = dots.get(at).distance(dots.get((at + 1) % n));
+        }
+        List<Segment> segments = new ArrayList<>(n + 1);
+        segments.add(start(dots.get(0)));
+        for (int at = 0; at < n; at++) {
+            int before = (at + n - 1) % n;
+            int next = (at + 1) % n;
+            segments.add(curve(
+                    dots.get(before),
+                    dots.get(at),
+                    dots.get(next),
+                    dots.get((at + 2) % n),
+                    steps[before],
+                    steps[at],
+                    steps[next]));
         }
         return segments;
     }
@@ -35,12 +48,15 @@ public final class Smooth {
         List<Dot> dots = distinct(through);
         List<Segment> segments = new ArrayList<>(List.of(start(dots.get(0))));
         int last = dots.size() - 1;
+        double step = 0;
         for (int at = 0; at < last; at++) {
             Dot from = dots.get(at);
             Dot to = dots.get(at + 1);
             Dot before = at == 0 ? from.minus(to.minus(from)) : dots.get(at - 1);
             Dot after = at + 1 == last ? to.plus(to.minus(from)) : dots.get(at + 2);
-            segments.add(curve(before, from, to, after));
+            double come = at == 0 ? from.distance(before) : step;
+            step = from.distance(to);
+            segments.add(curve(before, from, to, after, come, step, to.distance(after)));
         }
         return segments;
     }
@@ -94,19 +110,32 @@ public final class Smooth {
         return new Segment.Start(dot.x(), dot.y());
     }
 
-    private static Segment curve(Dot before, Dot from, Dot to, Dot after) {
-        Dot first = handle(before, from, to);
-        Dot second = handle(after, to, from);
+    /**
+     * @param come the distance from {@code before} to {@code from}
+     * @param step the distance on to {@code to}
+     * @param go the distance on to {@code after}
+     */
+    private static Segment curve(Dot before, Dot from, Dot to, Dot after, double come, double step, double go) {
+        Dot first = handle(before, from, to, come, step);
+        Dot second = handle(after, to, from, go, step);
         return new Segment.Curve(first.x(), first.y(), second.x(), second.y(), to.x(), to.y());
     }
 
-    /** The control point beside {@code at} on the way to {@code to}. */
-    private static Dot handle(Dot before, Dot at, Dot to) {
-        double near = at.distance(before);
-        double far = at.distance(to);
+    /**
+     * The control point beside {@code at} on the way to {@code to}.
+     *
+     * @param near the distance to {@code before}
+     * @param far the distance to {@code to}
+     */
+    private static Dot handle(Dot before, Dot at, Dot to, double near, double far) {
+        if (near < SAME) {
+            return at;
+        }
         double root = Math.sqrt(near * far);
-        Dot weighed = to.times(near).minus(before.times(far)).plus(at.times(2 * near + 3 * root + far));
-        Dot handle = weighed.times(1 / (3 * (near + root)));
-        return near < SAME ? at : handle;
+        double own = 2 * near + 3 * root + far;
+        double share = 1 / (3 * (near + root));
+        return new Dot(
+                share * (near * to.x() - far * before.x() + own * at.x()),
+                share * (near * to.y() - far * before.y() + own * at.y()));
     }
 }

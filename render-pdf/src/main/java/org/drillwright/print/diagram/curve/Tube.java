@@ -28,6 +28,13 @@ public final class Tube {
     private final List<Dot> line;
     private final double[] radii;
 
+    /** Of the line, from each of its dots to the one before. */
+    private final double[] steps;
+
+    private final List<Dot> oneSide;
+    private final List<Dot> otherSide;
+    private final List<Segment> closed;
+
     public Tube(List<Disc> discs) {
         this.discs = List.copyOf(discs);
         this.line = Smooth.sampled(discs.stream().map(Disc::centre).toList(), BETWEEN);
@@ -40,10 +47,21 @@ public final class Tube {
             radii[at] = (1 - eased) * discs.get(disc).radius()
                     + eased * discs.get(next).radius();
         }
+        this.steps = new double[line.size()];
+        for (int at = 1; at < steps.length; at++) {
+            steps[at] = line.get(at).distance(line.get(at - 1));
+        }
+        this.oneSide = beside(1);
+        this.otherSide = beside(-1);
+        this.closed = List.copyOf(round());
     }
 
     /** All round. */
     public List<Segment> closed() {
+        return closed;
+    }
+
+    private List<Segment> round() {
         List<Dot> dots = new ArrayList<>(side(1, 0));
         dots.addAll(end(true));
         List<Dot> back = new ArrayList<>(side(-1, 0));
@@ -74,7 +92,7 @@ public final class Tube {
 
     /** What it covers, as outlines to be filled together wherever one of them winds round. */
     public List<Segment> area() {
-        List<Segment> area = new ArrayList<>(closed());
+        List<Segment> area = new ArrayList<>(closed);
         for (int at = 1; at < discs.size() - 1; at++) {
             if (bend(at) > BEND) {
                 Dot centre = discs.get(at).centre();
@@ -98,17 +116,26 @@ public final class Tube {
     }
 
     private List<Dot> side(int side, double from) {
+        List<Dot> beside = side > 0 ? oneSide : otherSide;
         List<Dot> dots = new ArrayList<>();
         double gone = 0;
         for (int at = 0; at < line.size(); at++) {
-            double step = at == 0 ? 0 : line.get(at).distance(line.get(at - 1));
+            double step = steps[at];
             gone += step;
             if (gone >= from && dots.isEmpty() && at > 0 && step > 0) {
-                dots.add(beside(at - 1, side).towards(beside(at, side), 1 - (gone - from) / step));
+                dots.add(beside.get(at - 1).towards(beside.get(at), 1 - (gone - from) / step));
             }
             if (gone >= from) {
-                dots.add(beside(at, side));
+                dots.add(beside.get(at));
             }
+        }
+        return dots;
+    }
+
+    private List<Dot> beside(int side) {
+        List<Dot> dots = new ArrayList<>();
+        for (int at = 0; at < line.size(); at++) {
+            dots.add(beside(at, side));
         }
         return dots;
     }
@@ -127,7 +154,7 @@ public final class Tube {
     private double path(int from, int to) {
         double path = 0;
         for (int at = from + 1; at <= to; at++) {
-            path += line.get(at).distance(line.get(at - 1));
+            path += steps[at];
         }
         return path;
     }
@@ -136,8 +163,8 @@ public final class Tube {
     private List<Dot> end(boolean far) {
         int at = far ? line.size() - 1 : 0;
         Dot centre = line.get(at);
-        Dot from = beside(at, far ? 1 : -1).minus(centre);
-        Dot to = beside(at, far ? -1 : 1).minus(centre);
+        Dot from = (far ? oneSide : otherSide).get(at).minus(centre);
+        Dot to = (far ? otherSide : oneSide).get(at).minus(centre);
         double first = Math.atan2(from.y(), from.x());
         double turn = Math.atan2(to.y(), to.x()) - first;
         while (turn < 0) {

@@ -87,26 +87,25 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
             figures.addAll(floor.marks(pose, sight.measure()));
             InkedArea cover = InkedArea.of(figures);
             boolean left = inset.map(one -> onTheLeft(one, stage.eye())).orElse(true);
-            double free = width - cover.box().width();
+            Rectangle box = cover.box();
+            double free = width - box.width();
             if (free < 0 && width > NARROWEST) {
-                return new Laying(
-                                sight,
-                                width,
-                                gauge.smaller(0.99 * width / cover.box().width()))
-                        .lay();
+                return new Laying(sight, width, gauge.smaller(0.99 * width / box.width())).lay();
             }
             double share = inset.isEmpty() ? 0.5 : left ? 1 : 0;
-            double across = across(cover.box().x(), free, share);
+            double across = across(box.x(), free, share);
             List<Mark> marks = new ArrayList<>();
             marks.add(floor.ground(0, width));
             figures.forEach(mark -> marks.add(mark.moved(across, 0)));
-            inset.ifPresent(one -> marks.add(placed(one, left, InkedArea.of(marks))));
-            return cut(marks, across, floor.level());
+            InkedArea below = InkedArea.of(marks);
+            List<Mark> above =
+                    inset.map(one -> placed(one, left, below)).stream().toList();
+            marks.addAll(above);
+            return cut(marks, below.and(above).box(), across, floor.level());
         }
 
         /** Its top is where the highest ink is. */
-        private static Drawing cut(List<Mark> marks, double origin, double floor) {
-            Rectangle box = InkedArea.of(marks).box();
+        private static Drawing cut(List<Mark> marks, Rectangle box, double origin, double floor) {
             double down = -whole(box.y() - STEP / 2);
             return new Drawing(
                     box.bottom() + down,
@@ -131,7 +130,11 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
         private Drawing only(Inset inset) {
             Mark mark = named(inset)
                     .moved((width - inset.frame().width()) / 2 - inset.frame().x(), 0);
-            return cut(List.of(mark), width / 2, inset.frame().bottom());
+            return cut(
+                    List.of(mark),
+                    InkedArea.of(List.of(mark)).box(),
+                    width / 2,
+                    inset.frame().bottom());
         }
 
         private Mark named(Inset inset) {

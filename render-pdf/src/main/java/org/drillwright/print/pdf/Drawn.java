@@ -29,7 +29,7 @@ final class Drawn {
     private final Map<Key, COSName> names = new HashMap<>();
 
     /** The same found by the very list of their marks, as whoever draws a picture again has it; comparing takes long. */
-    private final Map<List<Mark>, Map<Rectangle, COSName>> seen = new IdentityHashMap<>();
+    private final IdentityHashMap<List<Mark>, Map<Rectangle, COSName>> seen = new IdentityHashMap<>();
 
     Drawn(PDDocument document, Fonts fonts) {
         this.document = document;

@@ -207,7 +207,8 @@ final class Assault {
         if (strike.falseAttack()) {
             return known && !certain;
         }
-        if (certain && !lunges && strike.role().stops() && mayGoOn()) {
+        boolean begins = strike.role().stops() || strike.role() == Role.ATTACK;
+        if (certain && !lunges && begins && mayGoOn()) {
             return false;
         }
         if (ledger.asks("distance", known, Fact.HERE) && certain) {
@@ -222,8 +223,8 @@ final class Assault {
     }
 
     /**
-     * A stop whose lunge comes on the next count only threatens on this one: it is begun on the partner's step (Waite 1880,
-     * p. 68), the arm before the foot (Technical Rules t.101.3).
+     * A stroke whose lunge comes on the next count only threatens on this one: the arm goes out before the foot (Technical Rules
+     * t.101.3), and a stop is begun on the partner's step (Waite 1880, p. 68).
      */
     private boolean mayGoOn() {
         Fact<Boolean> lunges = moment.lungesNext();

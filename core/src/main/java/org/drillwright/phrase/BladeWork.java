@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Aim;
+import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
 
@@ -147,14 +148,22 @@ final class BladeWork {
         return state.with(by, open).forgetParryBy(by);
     }
 
+    /** Whether what is shown is above a low line that is closed, or below a high one. */
+    private boolean isOfOtherHeight(Line closed, Aim shown) {
+        Optional<Height> height =
+                setting.isSabre() ? Optional.empty() : shown.target().flatMap(Sighting::heightOf);
+        return height.filter(one -> closed.height().filter(one.other()::equals).isPresent())
+                .isPresent();
+    }
+
     /** Whether the hand, as it is held, leaves open the side that is to be shown, so that it need not go anywhere. */
     private boolean isOpen(Fencer fencer, Aim shown) {
-        return shown.width().isPresent()
-                && fencer.covers().is(true)
+        boolean wide = shown.width().isPresent();
+        return fencer.covers().is(true)
                 && fencer.hand()
                         .value()
                         .flatMap(setting::lineOf)
-                        .filter(closed -> !Aim.at(closed).agreesWith(shown))
+                        .filter(closed -> (wide && !Aim.at(closed).agreesWith(shown)) || isOfOtherHeight(closed, shown))
                         .isPresent();
     }
 }

@@ -229,7 +229,7 @@ final class CountOrder {
                 move.strike().filter(strike -> strike.path() == Path.DISENGAGE).isPresent();
         return disengages
                 && stood.extended().is(true)
-                && stood.point().value().flatMap(line -> line).isPresent()
+                && stood.point().value().map(Optional::isPresent).orElse(true)
                 && state.of(move.by()).point().is(Optional.empty());
     }
 

@@ -59,10 +59,14 @@ final class FeintsPassedOver {
     boolean isFallenFor(State state, Move parry, Move stroke) {
         Optional<Line> shown = shown(state, parry.by());
         Optional<Action.Parry> answer = answer(parry.action());
-        if (shown.isEmpty() || answer.isEmpty() || stroke.strike().isEmpty()) {
+        boolean unseen = isShownSomewhere(state, parry.by());
+        if ((shown.isEmpty() && !unseen) || answer.isEmpty() || stroke.strike().isEmpty()) {
             return false;
         }
         ParryJudge judge = new ParryJudge(setting, state.of(parry.by()), answer.get(), new Objections());
+        if (shown.isEmpty()) {
+            return line(state, stroke).filter(line -> !judge.closes(line)).isPresent();
+        }
         boolean goesRound = DECEIVING.contains(stroke.strike().get().path());
         Optional<Line> goesTo = line(state, stroke);
         boolean otherHeight = goesTo.isEmpty()
@@ -77,6 +81,13 @@ final class FeintsPassedOver {
                 && (goesRound
                         || otherHeight
                         || goesTo.filter(line -> !judge.closes(line)).isPresent());
+    }
+
+    /** Whether a feint is shown of which it is not known where: what parries elsewhere than the stroke goes may be for it. */
+    private static boolean isShownSomewhere(State state, Side to) {
+        return state.attackOn(to)
+                .filter(attack -> attack.feint() && !attack.line().isKnown())
+                .isPresent();
     }
 
     /** The line in which a feint is shown to somebody. */

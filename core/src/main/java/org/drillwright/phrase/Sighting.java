@@ -94,7 +94,7 @@ final class Sighting {
     }
 
     private Optional<Height> height(Aim aim) {
-        return aim.height().or(() -> aim.target().flatMap(this::heightOf));
+        return aim.height().or(() -> aim.target().flatMap(Sighting::heightOf));
     }
 
     private Optional<Width> width(Aim aim) {
@@ -102,7 +102,7 @@ final class Sighting {
     }
 
     /** From the parts of the body: common practice, no source; the flank's line after L'Abbat IX. */
-    private Optional<Height> heightOf(Target target) {
+    static Optional<Height> heightOf(Target target) {
         return switch (target) {
             case HEAD, CHEEK, CHEST, SHOULDER, INSIDE_CHEEK, OUTSIDE_CHEEK -> Optional.of(Height.HIGH);
             case FLANK, BELLY, THIGH, KNEE, LEG, FOOT -> Optional.of(Height.LOW);

@@ -33,20 +33,20 @@ public final class Explanation {
         line(subject.drill().title() + " (" + subject.drill().id() + ")");
         line("");
         line(Message.of(Explanation.class, "opening"));
-        Telling telling = Telling.of(subject);
-        moves(telling.opening());
+        Account account = Account.of(subject);
+        moves(account.opening());
         line(Message.of(Explanation.class, "start"));
-        standing(telling.opening());
-        for (int step = 0; step < telling.counts().size(); step++) {
-            count(step, telling.counts().get(step));
+        standing(account.opening());
+        for (int step = 0; step < account.counts().size(); step++) {
+            count(step, account.counts().get(step));
         }
         line(Message.of(Explanation.class, "closing"));
-        moves(telling.closing());
+        moves(account.closing());
         coverage();
         return text.toString();
     }
 
-    private void count(int step, Telling.Part count) {
+    private void count(int step, Account.Part count) {
         line(Message.of(Explanation.class, "count", subject.count(step)));
         for (Side side : Side.values()) {
             String words = subject.turnWords(step, side).text();
@@ -69,18 +69,18 @@ public final class Explanation {
         line("  ", Message.of(Explanation.class, "finding", severity, finding.rule(), finding.what()));
     }
 
-    private void moves(Telling.Part part) {
+    private void moves(Account.Part part) {
         part.moves().forEach(move -> line("  ", said(move)));
     }
 
-    private static Message said(Telling.Told move) {
+    private static Message said(Account.Told move) {
         Message by = Terms.of(move.by());
         return move.fate()
                 .map(fate -> Message.of(Explanation.class, "move.end", by, move.read(), fate))
                 .orElse(Message.of(Explanation.class, "move", by, move.read()));
     }
 
-    private void standing(Telling.Part part) {
+    private void standing(Account.Part part) {
         part.standing()
                 .fencers()
                 .forEach((side, words) -> line("    = ", Message.of(Explanation.class, "move", Terms.of(side), words)));

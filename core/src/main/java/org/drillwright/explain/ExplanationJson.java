@@ -49,22 +49,22 @@ public final class ExplanationJson {
         json.writeStartObject();
         json.writeNumberField("version", VERSION);
         json.writeStringField("drill", subject.drill().id());
-        Telling telling = Telling.of(subject);
-        state("start", telling.opening().standing().state());
+        Account account = Account.of(subject);
+        state("start", account.opening().standing().state());
         CountFindings findings = CountFindings.of(subject);
         json.writeArrayFieldStart("counts");
-        for (int step = 0; step < telling.counts().size(); step++) {
-            count(telling.counts().get(step), subject.count(step), findings.in(step));
+        for (int step = 0; step < account.counts().size(); step++) {
+            count(account.counts().get(step), subject.count(step), findings.in(step));
         }
         json.writeEndArray();
         json.writeEndObject();
     }
 
-    private void count(Telling.Part count, int number, List<Finding> findings) throws IOException {
+    private void count(Account.Part count, int number, List<Finding> findings) throws IOException {
         json.writeStartObject();
         json.writeNumberField("count", number);
         json.writeArrayFieldStart("moves");
-        for (Telling.Told move : count.moves()) {
+        for (Account.Told move : count.moves()) {
             json.writeStartObject();
             json.writeStringField("by", move.by().word());
             json.writeStringField("read", move.read().in(language));

@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.drillwright.check.Coverage;
 import org.drillwright.check.Subject;
+import org.drillwright.explain.Account;
 import org.drillwright.explain.Explanation;
-import org.drillwright.explain.Telling;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Side;
 import org.drillwright.model.Step;
@@ -33,18 +33,18 @@ final class PhraseJson {
     }
 
     void write() throws IOException {
-        Telling telling = Telling.of(subject);
+        Account account = Account.of(subject);
         json.writeArrayFieldStart("steps");
         begin("start");
         text("opening", drill.opening());
         text("start", drill.start());
-        end(telling.opening());
-        for (int step = 0; step < telling.counts().size(); step++) {
-            count(step, telling.counts().get(step));
+        end(account.opening());
+        for (int step = 0; step < account.counts().size(); step++) {
+            count(step, account.counts().get(step));
         }
         begin("closing");
         text("closing", drill.closing());
-        end(telling.closing());
+        end(account.closing());
         json.writeEndArray();
     }
 
@@ -53,13 +53,13 @@ final class PhraseJson {
         json.writeStringField("kind", kind);
     }
 
-    private void end(Telling.Part part) throws IOException {
+    private void end(Account.Part part) throws IOException {
         moves(part);
         standing(part.standing());
         json.writeEndObject();
     }
 
-    private void count(int number, Telling.Part count) throws IOException {
+    private void count(int number, Account.Part count) throws IOException {
         begin("count");
         json.writeNumberField("number", subject.count(number));
         if (number < drill.steps().size()) {
@@ -82,9 +82,9 @@ final class PhraseJson {
         text("note", step.note());
     }
 
-    private void moves(Telling.Part part) throws IOException {
+    private void moves(Account.Part part) throws IOException {
         json.writeArrayFieldStart("read");
-        for (Telling.Told move : part.moves()) {
+        for (Account.Told move : part.moves()) {
             json.writeStartObject();
             json.writeStringField("by", move.by().word());
             json.writeStringField("words", move.read().in(language));
@@ -98,7 +98,7 @@ final class PhraseJson {
         json.writeStringField("unknown", Explanation.unknown(gap).in(language));
     }
 
-    private void standing(Telling.Standing standing) throws IOException {
+    private void standing(Account.Standing standing) throws IOException {
         json.writeObjectFieldStart("standing");
         for (Map.Entry<Side, Message> fencer : standing.fencers().entrySet()) {
             text(fencer.getKey().word(), fencer.getValue().in(language));

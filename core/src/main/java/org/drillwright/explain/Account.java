@@ -20,7 +20,7 @@ import org.drillwright.wording.Message;
  *
  * @param opening ends as the first count begins
  */
-public record Telling(Part opening, List<Part> counts, Part closing) {
+public record Account(Part opening, List<Part> counts, Part closing) {
 
     /** What is done on a count, or around the counts, and how they stand at its end. */
     public record Part(List<Told> moves, Standing standing) {
@@ -48,16 +48,16 @@ public record Telling(Part opening, List<Part> counts, Part closing) {
      */
     public record Standing(State state, Map<Side, Message> fencers, Message between, List<Message> doubts) {}
 
-    public Telling {
+    public Account {
         counts = List.copyOf(counts);
     }
 
-    public static Telling of(Subject subject) {
+    public static Account of(Subject subject) {
         List<Part> counts = new ArrayList<>();
         for (Count count : subject.replay().counts()) {
             counts.add(count(count, subject));
         }
-        return new Telling(
+        return new Account(
                 around(subject.replay().opening(), subject.replay().start(), subject),
                 counts,
                 around(subject.replay().closing(), subject.replay().closed(), subject));

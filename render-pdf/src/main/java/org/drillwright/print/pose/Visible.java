@@ -12,7 +12,6 @@ import org.drillwright.phrase.Fact;
 import org.drillwright.phrase.Fencer;
 import org.drillwright.phrase.Range;
 import org.drillwright.phrase.State;
-import org.drillwright.wording.Message;
 
 /**
  * A scene without what no pose shows, such as the point at which something became unknown, so that scenes that look alike are
@@ -53,8 +52,8 @@ final class Visible {
         return new Fencer(
                 of(fencer.feet()),
                 fencer.gained(),
-                strikes ? Fact.unknown(Message.none()) : of(fencer.hand()),
-                strikes ? Fact.unknown(Message.none()) : of(fencer.covers()),
+                strikes ? Fact.unknown(Fact.HERE) : of(fencer.hand()),
+                strikes ? Fact.unknown(Fact.HERE) : of(fencer.covers()),
                 Fact.of(!strikes && fencer.extended().is(true)),
                 Fact.of(Optional.empty()),
                 false,
@@ -62,7 +61,7 @@ final class Visible {
     }
 
     private static <T> Fact<T> of(Fact<T> fact) {
-        return fact.isKnown() ? fact : Fact.unknown(Message.none());
+        return fact.isKnown() ? fact : Fact.unknown(Fact.HERE);
     }
 
     private static Engagement of(Engagement contact) {

@@ -3,7 +3,7 @@ package org.drillwright.print.command.classes;
 import java.util.Optional;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.TextFormat;
-import org.drillwright.print.command.printing.SheetOption;
+import org.drillwright.print.command.folder.SheetOption;
 import org.drillwright.print.command.write.Kind;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;

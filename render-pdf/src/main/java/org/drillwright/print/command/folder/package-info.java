@@ -1,4 +1,4 @@
-/** Finds the school and the drills that a command is meant for. */
+/** Finds the school and the drills that a command is meant for; the options that say it. */
 @NullMarked
 package org.drillwright.print.command.folder;
 

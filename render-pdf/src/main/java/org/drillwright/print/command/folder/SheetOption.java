@@ -1,11 +1,11 @@
-package org.drillwright.print.command.printing;
+package org.drillwright.print.command.folder;
 
 import java.util.Optional;
 import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import picocli.CommandLine.Option;
 
-/** The paper in the printer. */
+/** The paper in the printer, where it is not the school's. */
 public final class SheetOption {
 
     @Option(names = "--sheet", paramLabel = "SIZE")

@@ -51,8 +51,13 @@ public final class SaluteMissing implements Rule {
                             SaluteMissing.class,
                             "salute-missing." + end + ".way",
                             subject.typed(SaluteMissing.class, "typed.salute"),
-                            subject.words(path).text()));
+                            ended(subject.words(path).text())));
         }
+    }
+
+    /** What the author wrote, so that another sentence may follow. */
+    private static String ended(String text) {
+        return text.matches("(?s).*[.!?;:…]\\s*") ? text : text.strip() + ".";
     }
 
     private static Message usual(String end, Subject subject) {

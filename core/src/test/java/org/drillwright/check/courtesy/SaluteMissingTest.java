@@ -43,6 +43,25 @@ class SaluteMissingTest {
         assertEquals(List.of("error 1:10 '" + opening + "'"), found("opening: " + opening));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"Masks off, swap", "Masks off, swap."})
+    void what_is_to_be_written_is_whole_sentences(String closing) {
+        List<String> ways = Corpus.correct().judge("ends", """
+                title: Ends
+                level: intermediate
+                form: partner
+                weapon: foil
+                opening: Salute. Masks on. On guard.
+                steps:
+                  - {leader: Hold., follower: Hold., distance: lunge}
+                closing: CLOSING
+                """.replace("CLOSING", closing)).findings().stream()
+                .filter(finding -> finding.rule().equals("salute-missing"))
+                .map(finding -> finding.wayOut().english())
+                .toList();
+        assertEquals(List.of("Write: closing: Masks off, swap. Salute."), ways);
+    }
+
     @Test
     void a_drill_without_opening_and_closing_is_told_what_to_add() {
         List<String> said = Corpus.correct().judge("bare", """

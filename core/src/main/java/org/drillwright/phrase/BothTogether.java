@@ -10,8 +10,10 @@ import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.Reply;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Line;
+import org.drillwright.notation.Move;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Stance;
+import org.drillwright.phrase.told.StartWords;
 
 /** Judges what only the turns of both together show, when a count has been played. */
 final class BothTogether {
@@ -247,7 +249,7 @@ final class BothTogether {
     /** What a guard or a recovery says of the blades, if it says whether they touch. */
     private static Optional<Stance> stance(Action action) {
         Optional<Stance> stance =
-                action instanceof Action.Recover recover ? Optional.of(recover.stance()) : StartState.stance(action);
+                action instanceof Action.Recover recover ? Optional.of(recover.stance()) : StartWords.stance(action);
         return stance.filter(one -> one.engaged().isPresent());
     }
 

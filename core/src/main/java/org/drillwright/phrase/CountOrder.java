@@ -8,6 +8,7 @@ import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.Path;
 import org.drillwright.notation.Line;
+import org.drillwright.notation.Move;
 import org.drillwright.wording.Message;
 import org.jspecify.annotations.Nullable;
 

@@ -8,6 +8,7 @@ import org.drillwright.notation.Action.ParryKind;
 import org.drillwright.notation.Action.Path;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Line;
+import org.drillwright.notation.Move;
 import org.drillwright.notation.Position;
 import org.drillwright.wording.Message;
 

@@ -3,6 +3,7 @@ package org.drillwright.phrase;
 import java.util.Optional;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.ParryKind;
+import org.drillwright.notation.Move;
 import org.drillwright.notation.Position;
 import org.drillwright.wording.Message;
 

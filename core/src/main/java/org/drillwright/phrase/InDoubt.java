@@ -1,14 +1,11 @@
 package org.drillwright.phrase;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Clause;
 import org.drillwright.notation.Doubt;
-import org.drillwright.notation.Utterance;
-import org.drillwright.source.Span;
+import org.drillwright.notation.Move;
 import org.drillwright.wording.Message;
 
 /** Makes unknown what unread words leave open about a move that was played. */
@@ -23,19 +20,6 @@ final class InDoubt {
         this.before = before;
         this.by = by;
         this.where = where;
-    }
-
-    /** The clauses of a text; where a word of it was not read and no clause says what that leaves open, one more does. */
-    static List<Clause> clauses(Utterance utterance) {
-        boolean told = utterance.clauses().stream()
-                .anyMatch(clause -> !clause.isCertain() || clause.action() instanceof Action.Unread);
-        if (told || utterance.unread().isEmpty()) {
-            return utterance.clauses();
-        }
-        Span word = utterance.unread().get(0);
-        List<Clause> clauses = new ArrayList<>(utterance.clauses());
-        clauses.add(new Clause(new Action.Unread(""), Optional.empty(), word, Clause.Join.COMMA));
-        return clauses;
     }
 
     /** Of masks that are off it is not known, where words that may put them on were not read. */

@@ -8,6 +8,7 @@ import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.Reply;
 import org.drillwright.notation.Clause;
 import org.drillwright.notation.Utterance;
+import org.drillwright.phrase.told.ToldClauses;
 
 /**
  * What became, at the end of a count, of an attack that no move has answered.
@@ -113,7 +114,7 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
 
     /** Whether who made the stroke is told to leave off, and nothing else. */
     private static boolean comesUp(Utterance nextTurn) {
-        List<Clause> clauses = InDoubt.clauses(nextTurn);
+        List<Clause> clauses = ToldClauses.of(nextTurn);
         return clauses.stream().allMatch(Clause::isCertain)
                 && clauses.stream()
                         .map(Clause::action)
@@ -165,8 +166,7 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
      * no source. Words of that count that were not read may own to it.
      */
     private static boolean ownsTo(Utterance nextTurn) {
-        return InDoubt.clauses(nextTurn).stream()
-                .anyMatch(clause -> !clause.isCertain() || isOwningTo(clause.action()));
+        return ToldClauses.of(nextTurn).stream().anyMatch(clause -> !clause.isCertain() || isOwningTo(clause.action()));
     }
 
     /** Who hits in the midst of an attack and goes out of its way stops it, however the hit is called. */

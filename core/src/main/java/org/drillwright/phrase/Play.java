@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Measure;
+import org.drillwright.notation.Move;
 
 /** Plays one move in a state: pure, never throws for a wrong move. */
 final class Play implements Action.Cases<State> {

@@ -1,6 +1,7 @@
 package org.drillwright.phrase;
 
 import java.util.List;
+import org.drillwright.notation.Move;
 
 /**
  * A move as it was played.

@@ -15,6 +15,7 @@ import org.drillwright.notation.Action.Way;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Clause;
 import org.drillwright.notation.Line;
+import org.drillwright.notation.Move;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Stance;
 import org.drillwright.notation.Target;

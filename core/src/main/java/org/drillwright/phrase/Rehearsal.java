@@ -11,7 +11,10 @@ import java.util.function.UnaryOperator;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Clause;
+import org.drillwright.notation.Move;
 import org.drillwright.notation.Utterance;
+import org.drillwright.phrase.told.ToldClauses;
+import org.drillwright.phrase.told.TurnMoves;
 import org.drillwright.wording.Message;
 
 /** Plays a whole drill: opening, start, count after count, closing. */
@@ -97,7 +100,7 @@ public final class Rehearsal {
     /** Words that concern both unless they name one. */
     private State together(State from, Utterance utterance, Message where, List<Played> played) {
         State state = from;
-        for (Clause clause : InDoubt.clauses(utterance)) {
+        for (Clause clause : ToldClauses.of(utterance)) {
             for (Side side : clause.subject().map(List::of).orElse(List.of(Side.values()))) {
                 Move move = new Move(side, List.of(clause));
                 Outcome outcome = Play.play(state, move, setting, Moment.alone(side, where, false, Fact.of(false)));
@@ -157,7 +160,7 @@ public final class Rehearsal {
 
     /** Whether a turn holds a lunge; words that were not read may be one. */
     private static Fact<Boolean> lunges(Utterance turn, Message where) {
-        List<Clause> clauses = InDoubt.clauses(turn);
+        List<Clause> clauses = ToldClauses.of(turn);
         boolean doubted =
                 clauses.stream().anyMatch(clause -> !clause.isCertain() || clause.action() instanceof Action.Unread);
         boolean lunges = clauses.stream().anyMatch(clause -> clause.action() instanceof Action.Lunge);
@@ -201,8 +204,8 @@ public final class Rehearsal {
     }
 
     private static List<Move> moves(State begin, Map<Side, Utterance> turns, Side side) {
-        List<Clause> clauses = InDoubt.clauses(turns.getOrDefault(side, Utterance.NOTHING));
-        List<Clause> others = InDoubt.clauses(turns.getOrDefault(side.other(), Utterance.NOTHING));
+        List<Clause> clauses = ToldClauses.of(turns.getOrDefault(side, Utterance.NOTHING));
+        List<Clause> others = ToldClauses.of(turns.getOrDefault(side.other(), Utterance.NOTHING));
         return TurnMoves.of(
                 side, MeasureKept.played(clauses, others), begin.of(side).isLunged());
     }

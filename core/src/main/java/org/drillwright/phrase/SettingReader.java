@@ -13,6 +13,7 @@ import org.drillwright.notation.Clause;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Stance;
 import org.drillwright.notation.Utterance;
+import org.drillwright.phrase.told.StartWords;
 
 /** Gathers what stays the same through a drill from its keys and its start. */
 public final class SettingReader {
@@ -26,9 +27,9 @@ public final class SettingReader {
         StartWords words = new StartWords(start);
         boolean engaged = words.leavesOpen(StartWords.Part.CONTACT);
         for (Clause clause : start.clauses()) {
-            Optional<Stance> stance = StartState.stance(clause.action());
+            Optional<Stance> stance = StartWords.stance(clause.action());
             Optional<Position> guard = stance.flatMap(Stance::guard).or(() -> placed(clause.action()));
-            List<Side> sides = StartState.sides(clause);
+            List<Side> sides = StartWords.sides(clause);
             if (clause.isCertain() && guard.isPresent()) {
                 boolean ofOne = clause.subject().isPresent();
                 sides.stream()

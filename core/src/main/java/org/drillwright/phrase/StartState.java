@@ -1,6 +1,5 @@
 package org.drillwright.phrase;
 
-import java.util.List;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
@@ -9,7 +8,8 @@ import org.drillwright.notation.Measure;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Stance;
 import org.drillwright.notation.Utterance;
-import org.drillwright.phrase.StartWords.Part;
+import org.drillwright.phrase.told.StartWords;
+import org.drillwright.phrase.told.StartWords.Part;
 import org.drillwright.wording.Message;
 
 /** The state in which the first count begins: what the opening leads to, with the measure and the contact of start. */
@@ -83,19 +83,9 @@ final class StartState {
         if (clause.action() instanceof Action.Withdraw) {
             return state.with(Range.of(Measure.OUT)).apart();
         }
-        return stance(clause.action())
+        return StartWords.stance(clause.action())
                 .map(stance -> contact(state, stance, clause.subject()))
                 .orElse(state);
-    }
-
-    static Optional<Stance> stance(Action action) {
-        if (action instanceof Action.OnGuard onGuard) {
-            return Optional.of(onGuard.stance());
-        }
-        if (action instanceof Action.Answer answer) {
-            return Optional.of(answer.stance());
-        }
-        return action instanceof Action.State stated ? Optional.of(stated.stance()) : Optional.empty();
     }
 
     private State contact(State state, Stance stance, Optional<Side> subject) {
@@ -111,9 +101,5 @@ final class StartState {
                 .flatMap(position -> setting.contact(owner, position, Optional.empty()))
                 .map(state::engaged)
                 .orElseGet(() -> state.withEngagement(Fact.unknown(WHERE)));
-    }
-
-    static List<Side> sides(Clause clause) {
-        return clause.subject().map(List::of).orElse(List.of(Side.values()));
     }
 }

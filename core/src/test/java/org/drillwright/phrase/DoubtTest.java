@@ -20,6 +20,7 @@ import org.drillwright.model.Side;
 import org.drillwright.notation.Clause;
 import org.drillwright.notation.Doubt;
 import org.drillwright.notation.Utterance;
+import org.drillwright.phrase.told.ToldClauses;
 import org.drillwright.source.Span;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -185,9 +186,9 @@ class DoubtTest {
                 List.of(),
                 turn.tradeWords(),
                 turn.telling());
-        List<Clause> clauses = InDoubt.clauses(strange);
+        List<Clause> clauses = ToldClauses.of(strange);
         assertEquals(turn.clauses().size() + 1, clauses.size());
         assertEquals(Optional.empty(), clauses.get(clauses.size() - 1).subject());
-        assertEquals(turn.clauses(), InDoubt.clauses(turn));
+        assertEquals(turn.clauses(), ToldClauses.of(turn));
     }
 }

@@ -21,6 +21,7 @@ import org.drillwright.check.Example;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Line;
+import org.drillwright.notation.Move;
 import org.drillwright.oracle.Enumeration;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -16,6 +16,7 @@ import org.drillwright.notation.Action.Role;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Clause;
 import org.drillwright.notation.Line;
+import org.drillwright.notation.Move;
 import org.drillwright.notation.Position;
 import org.drillwright.source.Span;
 

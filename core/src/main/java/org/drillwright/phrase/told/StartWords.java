@@ -1,21 +1,23 @@
-package org.drillwright.phrase;
+package org.drillwright.phrase.told;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Clause;
 import org.drillwright.notation.Doubt;
+import org.drillwright.notation.Stance;
 import org.drillwright.notation.Utterance;
 
 /**
  * How far the words of a start tell how they stand. Words that were not read may tell whatever no whole reading tells; what a
  * whole reading tells they leave, unless they stand beside another one that tells of the same.
  */
-final class StartWords {
+public final class StartWords {
 
     /** What a start can tell. */
-    enum Part {
+    public enum Part {
         HAND,
         FEET,
         CONTACT,
@@ -24,24 +26,24 @@ final class StartWords {
 
     private final List<Clause> clauses;
 
-    StartWords(Utterance start) {
-        clauses = InDoubt.clauses(start);
+    public StartWords(Utterance start) {
+        clauses = ToldClauses.of(start);
     }
 
-    List<Clause> clauses() {
+    public List<Clause> clauses() {
         return clauses;
     }
 
-    boolean isRead() {
+    public boolean isRead() {
         return clauses.stream().allMatch(StartWords::isWhole);
     }
 
-    static boolean isWhole(Clause clause) {
+    public static boolean isWhole(Clause clause) {
         return clause.isCertain() && !isNoAction(clause);
     }
 
     /** However somebody stands on guard, the feet do. */
-    static boolean isCertain(Clause clause, Part part) {
+    public static boolean isCertain(Clause clause, Part part) {
         boolean onlyHow = part == Part.FEET && clause.doubts().equals(Set.of(Doubt.MANNER));
         return (clause.isCertain() || onlyHow) && !isNoAction(clause);
     }
@@ -50,24 +52,40 @@ final class StartWords {
         return clause.action() instanceof Action.Unread;
     }
 
+    /** How somebody stands by an action, if it says so. */
+    public static Optional<Stance> stance(Action action) {
+        if (action instanceof Action.OnGuard onGuard) {
+            return Optional.of(onGuard.stance());
+        }
+        if (action instanceof Action.Answer answer) {
+            return Optional.of(answer.stance());
+        }
+        return action instanceof Action.State stated ? Optional.of(stated.stance()) : Optional.empty();
+    }
+
+    /** Whom a clause of a start is about: both, where it names nobody. */
+    public static List<Side> sides(Clause clause) {
+        return clause.subject().map(List::of).orElse(List.of(Side.values()));
+    }
+
     /** Whether words of it stand between two signs with nothing that was read, so that they may tell of anything. */
-    boolean mayTellMore() {
+    public boolean mayTellMore() {
         return clauses.stream().anyMatch(StartWords::isNoAction);
     }
 
     /** Whether words that were not read may tell otherwise of a part than what was read. */
-    boolean leavesOpen(Part part, Side side) {
+    public boolean leavesOpen(Part part, Side side) {
         boolean told = clauses.stream()
                 .filter(clause -> isCertain(clause, part))
-                .anyMatch(clause -> StartState.sides(clause).contains(side) && tells(clause.action(), part));
+                .anyMatch(clause -> sides(clause).contains(side) && tells(clause.action(), part));
         boolean doubted = clauses.stream()
                 .filter(clause -> !isCertain(clause, part))
-                .anyMatch(clause -> StartState.sides(clause).contains(side) && mayTell(clause.action(), part));
+                .anyMatch(clause -> sides(clause).contains(side) && mayTell(clause.action(), part));
         return !isRead() && (doubted || !told);
     }
 
     /** The same of what is between the two. */
-    boolean leavesOpen(Part part) {
+    public boolean leavesOpen(Part part) {
         return leavesOpen(part, Side.LEADER) && leavesOpen(part, Side.FOLLOWER);
     }
 
@@ -79,15 +97,11 @@ final class StartWords {
         return switch (part) {
             case HAND ->
                 action instanceof Action.Place
-                        || StartState.stance(action)
-                                .flatMap(stance -> stance.guard())
-                                .isPresent();
+                        || stance(action).flatMap(stance -> stance.guard()).isPresent();
             case FEET -> action instanceof Action.OnGuard;
             case CONTACT ->
                 action instanceof Action.Withdraw
-                        || StartState.stance(action)
-                                .flatMap(stance -> stance.engaged())
-                                .isPresent();
+                        || stance(action).flatMap(stance -> stance.engaged()).isPresent();
             case MEASURE ->
                 action instanceof Action.Withdraw
                         || (action instanceof Action.State state

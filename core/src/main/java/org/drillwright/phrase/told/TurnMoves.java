@@ -1,4 +1,4 @@
-package org.drillwright.phrase;
+package org.drillwright.phrase.told;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,9 +7,10 @@ import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Clause;
+import org.drillwright.notation.Move;
 
 /** Groups a turn's clauses into moves. */
-final class TurnMoves {
+public final class TurnMoves {
 
     private final Side by;
     private final List<Clause> clauses;
@@ -21,7 +22,7 @@ final class TurnMoves {
     }
 
     /** @param lunged whether the side begins the count in the lunge */
-    static List<Move> of(Side by, List<Clause> turn, boolean lunged) {
+    public static List<Move> of(Side by, List<Clause> turn, boolean lunged) {
         List<Clause> made = withLunges(withoutTrifles(turn), lunged);
         return new TurnMoves(by, withBinds(withContact(withoutIdleHolds(lungedParries(drawnParries(made)))))).group();
     }

@@ -1,11 +1,9 @@
-package org.drillwright.phrase;
+package org.drillwright.notation;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drillwright.model.Side;
-import org.drillwright.notation.Action;
-import org.drillwright.notation.Clause;
 import org.drillwright.source.Span;
 
 /**
@@ -34,7 +32,7 @@ public record Move(Side by, List<Clause> parts) {
     }
 
     /** Whether it is not known what it is: words of it were not read, or leave it open. */
-    boolean isInDoubt() {
+    public boolean isInDoubt() {
         return !isCertain() || action() instanceof Action.Unread;
     }
 
@@ -46,7 +44,7 @@ public record Move(Side by, List<Clause> parts) {
     }
 
     /** The stroke, with what the lunge's words add to its aim. */
-    Optional<Action.Strike> strike() {
+    public Optional<Action.Strike> strike() {
         Optional<Action.Strike> strike = Optional.empty();
         for (Clause part : parts) {
             if (part.action() instanceof Action.Strike next) {
@@ -66,7 +64,8 @@ public record Move(Side by, List<Clause> parts) {
                 .findFirst();
     }
 
-    List<Action.Step> steps() {
+    /** The steps of the feet in it, in their order. */
+    public List<Action.Step> steps() {
         List<Action.Step> steps = new ArrayList<>();
         for (Clause part : parts) {
             if (part.action() instanceof Action.Step step) {
@@ -77,7 +76,7 @@ public record Move(Side by, List<Clause> parts) {
     }
 
     /** Whether a point or an edge goes towards someone, or a lunge carries one. */
-    boolean isAssault() {
+    public boolean isAssault() {
         return strike().isPresent() || lunge().isPresent();
     }
 

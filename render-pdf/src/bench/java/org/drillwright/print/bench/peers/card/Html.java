@@ -76,7 +76,7 @@ public final class Html {
         return switch (role) {
             case COLUMN_HEAD -> " scope=\"col\" class=\"head\"";
             case ROW_HEAD -> " scope=\"row\"";
-            case CARD, TITLE, PARAGRAPH, TABLE, ROW, CELL -> "";
+            case CARD, TITLE, PARAGRAPH, LIST, ITEM, ITEM_NAME, ITEM_BODY, TABLE, ROW, CELL -> "";
         };
     }
 
@@ -85,6 +85,10 @@ public final class Html {
             case CARD -> "section";
             case TITLE -> "h1";
             case PARAGRAPH -> "p";
+            case LIST -> "dl";
+            case ITEM -> "div";
+            case ITEM_NAME -> "dt";
+            case ITEM_BODY -> "dd";
             case TABLE -> "table";
             case ROW -> "tr";
             case COLUMN_HEAD, ROW_HEAD -> "th";

@@ -55,7 +55,7 @@ public final class OurCards {
 
     public static List<Frame> lay(List<CardSubject> drills) {
         return CardLayout.lay(drills, CardSize.A6, Labels.in(Language.ENGLISH), FACES)
-                .cards();
+                .fronts();
     }
 
     private static long write(List<Frame> cards, Path file) throws IOException {

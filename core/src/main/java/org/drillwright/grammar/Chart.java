@@ -42,7 +42,7 @@ public final class Chart<M> {
     private final List<Token> sentence;
     private final List<List<Cell<M>>> cells = new ArrayList<>();
     private final List<List<Phrase<M>>> starting = new ArrayList<>();
-    private final Lookahead outlook;
+    private final Lookahead lookahead;
 
     /** A construction of which the first parts have been found. */
     private record Begun<M>(
@@ -90,7 +90,7 @@ public final class Chart<M> {
             }
             cells.add(row);
         }
-        this.outlook = new Lookahead(grammar, words());
+        this.lookahead = new Lookahead(grammar, words());
     }
 
     /** Finds the phrases of a sentence; its length is bounded by who calls. */
@@ -189,7 +189,7 @@ public final class Chart<M> {
     private void close(Cell<M> cell, int from, int to) {
         while (!cell.fresh.isEmpty()) {
             Phrase<M> phrase = cell.fresh.poll();
-            for (Production rule : outlook.beginningWith(phrase, to)) {
+            for (Production rule : lookahead.beginningWith(phrase, to)) {
                 begin(cell, rule, phrase);
             }
             buildIn(cell, phrase, from, to);
@@ -208,7 +208,7 @@ public final class Chart<M> {
 
     private void step(Cell<M> cell, Begun<M> begun, int to) {
         if (begun.done() < begun.rule().size()) {
-            if (outlook.mayGoOn(begun.rule(), begun.done(), to)) {
+            if (lookahead.mayGoOn(begun.rule(), begun.done(), to)) {
                 cell.begun.add(begun);
             }
             return;

@@ -55,6 +55,11 @@ public final class Frames implements Sense<Meant> {
             }
             return new Headed(frame, List.copyOf(asked), relations, sorts);
         }
+
+        /** False only if an argument of these bits is none that it takes. */
+        boolean mayTake(long ofRelations, long ofSorts) {
+            return (ofRelations & ~relations) == 0 && (ofSorts & ~sorts) == 0;
+        }
     }
 
     private Frames() {}
@@ -113,8 +118,7 @@ public final class Frames implements Sense<Meant> {
         long relations = relations(arguments);
         long sorts = sorts(arguments);
         for (Headed headed : byConcept.getOrDefault(concept, List.of())) {
-            boolean near = (relations & ~headed.relations()) == 0 && (sorts & ~headed.sorts()) == 0;
-            if (near && headed.frame().mayTake(headed.asked(), head, arguments)) {
+            if (headed.mayTake(relations, sorts) && headed.frame().mayTake(headed.asked(), head, arguments)) {
                 return true;
             }
         }
@@ -144,9 +148,9 @@ public final class Frames implements Sense<Meant> {
         long sorts = sorts(arguments);
         List<Sensed<Meant>> found = new ArrayList<>();
         for (Headed headed : byConcept.getOrDefault(concept, List.of())) {
-            boolean near = (relations & ~headed.relations()) == 0 && (sorts & ~headed.sorts()) == 0;
-            Optional<SemanticFrame.Filled> filled =
-                    near ? headed.frame().fill(concept, headed.asked(), head, arguments, loose) : Optional.empty();
+            Optional<SemanticFrame.Filled> filled = headed.mayTake(relations, sorts)
+                    ? headed.frame().fill(concept, headed.asked(), head, arguments, loose)
+                    : Optional.empty();
             if (filled.isPresent()) {
                 found.add(sensed(filled.get(), headed.frame().weight()));
             }

@@ -1,11 +1,5 @@
 package org.drillwright.reading;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -17,6 +11,7 @@ import org.drillwright.lexicon.Lexicon;
 import org.drillwright.lexicon.LexiconFile;
 import org.drillwright.lexicon.Token;
 import org.drillwright.source.Span;
+import org.drillwright.wording.PackedFile;
 
 /**
  * A language that turns are written in: its words and its constructions.
@@ -123,15 +118,6 @@ record LanguageTables(String tag, Lexicon lexicon, Grammar grammar) {
     }
 
     static List<String> lines(String name) {
-        try (InputStream file = LanguageTables.class.getResourceAsStream(name)) {
-            if (file == null) {
-                throw new IllegalStateException("the program was packed without " + name);
-            }
-            return new BufferedReader(new InputStreamReader(file, StandardCharsets.UTF_8))
-                    .lines()
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return PackedFile.text(LanguageTables.class, name).lines().toList();
     }
 }

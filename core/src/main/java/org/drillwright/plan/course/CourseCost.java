@@ -23,19 +23,19 @@ final class CourseCost {
     }
 
     static Row of(Course course, List<Cells> plan) {
-        CourseCost reckoning = new CourseCost(course, plan);
+        CourseCost cost = new CourseCost(course, plan);
         long exam = 0;
         long over = 0;
         long late = 0;
         long early = 0;
         for (int drill = 0; drill < course.drills().size(); drill++) {
             List<LocalDate> days = course.days(drill, plan);
-            exam += reckoning.missing(drill, days);
-            over += reckoning.over(drill, days);
-            late += reckoning.late(days);
-            early += reckoning.early(drill);
+            exam += cost.missing(drill, days);
+            over += cost.over(drill, days);
+            late += cost.late(days);
+            early += cost.early(drill);
         }
-        return new Row(List.of(exam, over, late, early, reckoning.changed(), reckoning.missed()));
+        return new Row(List.of(exam, over, late, early, cost.changed(), cost.missed()));
     }
 
     private long missing(int drill, List<LocalDate> days) {

@@ -15,11 +15,18 @@ public final class Bill {
 
     public static final Path FILE = Path.of("target/drillwright.cdx.json");
 
+    /** The fonts and their own licences, which no library's description tells of; written by hand. */
+    public static final Path FONTS = Path.of("src/main/resources/META-INF/sbom/fonts.cdx.json");
+
     private Bill() {}
 
     static JsonNode json() throws IOException {
         assumeTrue(Files.exists(FILE), "Maven was offline and has not written " + FILE);
         return new ObjectMapper().readTree(FILE.toFile());
+    }
+
+    public static JsonNode fonts() throws IOException {
+        return new ObjectMapper().readTree(FONTS.toFile());
     }
 
     public static List<Part> parts() throws IOException {

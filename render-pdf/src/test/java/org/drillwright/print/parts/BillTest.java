@@ -31,6 +31,11 @@ class BillTest {
     }
 
     @Test
+    void the_bill_of_fonts_fits_it_too() throws IOException {
+        assertEquals(Set.of(), SCHEMA.validate(Bill.fonts()));
+    }
+
+    @Test
     void the_schema_refuses_a_part_without_a_name() throws IOException {
         JsonNode bill = Bill.json();
         ((ObjectNode) bill.get("components").get(0)).remove("name");

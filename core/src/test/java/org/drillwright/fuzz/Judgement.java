@@ -86,10 +86,12 @@ final class Judgement {
         findings.forEach(finding -> assertTrue(Rules.text(finding.rule()).isPresent(), finding::rule));
     }
 
-    /** Judged again, and judged when written down in another layout. */
+    /** Judged again, and judged when written down in another layout, if it was read without a value lost. */
     private void theSameDrillIsJudgedTheSame() {
         assertEquals(findings, of(subject.drill(), subject.file(), subject.places()).findings);
-        assertEquals(said(this), said(of(DrillWriter.write(subject.drill()))));
+        if (subject.places().lost().isEmpty()) {
+            assertEquals(said(this), said(of(DrillWriter.write(subject.drill()))));
+        }
     }
 
     /** What is found, wherever it stands. */

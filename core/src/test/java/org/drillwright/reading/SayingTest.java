@@ -12,6 +12,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.lexicon.Spelling;
 import org.drillwright.meaning.ActionText;
@@ -70,6 +73,33 @@ class SayingTest {
             }
         }
         assertEquals(List.of(), other);
+    }
+
+    /** What was read is told to the instructor, in the drill's language and in others; never as the specifications write it. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("tags")
+    void whatever_the_specification_reads_has_words(String tag) {
+        Set<String> wordless = new TreeSet<>();
+        for (String other : READER.tags()) {
+            Expectation.of(other + ".tsv").stream()
+                    .filter(row -> row.alternatives().stream()
+                            .noneMatch(actions -> actions.stream().allMatch(text -> isSaid(text, tag))))
+                    .forEach(row -> wordless.add(row.alternatives() + " <- " + row.sentence()));
+        }
+        assertEquals(Set.of(), wordless);
+    }
+
+    /** As it stands or, since the specification does not tell a direct stroke from one whose way is not named, as a direct one. */
+    private static boolean isSaid(String text, String tag) {
+        String once = eachWordOnce(text);
+        return Stream.of(once, once.startsWith("strike ") ? once + " direct" : once)
+                .map(SayingTest::action)
+                .anyMatch(action -> action instanceof Action.Aside
+                        || READER.said(action, tag).isPresent());
+    }
+
+    private static String eachWordOnce(String text) {
+        return Arrays.stream(text.split(" ")).distinct().collect(Collectors.joining(" "));
     }
 
     @ParameterizedTest

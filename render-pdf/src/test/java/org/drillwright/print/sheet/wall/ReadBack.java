@@ -56,27 +56,41 @@ final class ReadBack {
         return words(page).stream().map(ReadBack::text).collect(Collectors.joining("\n"));
     }
 
-    private static double right(Mark.Text line) {
-        return line.x() + Evenings.FACES.of(line.face()).width(line.text()) * line.size();
-    }
+    /** A line on the page, measured once: on a large sheet each is compared with thousands of others. */
+    private record Measured(Mark.Text line, double right, double top) {
 
-    private static double top(Mark.Text line) {
-        return line.baseline() - Evenings.FACES.of(Face.REGULAR).capHeight() * line.size();
+        private static Measured of(Mark.Text line) {
+            return new Measured(
+                    line,
+                    line.x() + Evenings.FACES.of(line.face()).width(line.text()) * line.size(),
+                    line.baseline() - Evenings.FACES.of(Face.REGULAR).capHeight() * line.size());
+        }
+
+        private boolean isBeside(Measured other) {
+            return right <= other.line.x() + 0.01 || other.right <= line.x() + 0.01;
+        }
+
+        private boolean isAboveOrBelow(Measured other) {
+            return line.baseline() <= other.top + 0.01 || other.line.baseline() <= top + 0.01;
+        }
     }
 
     /** All words lie between the margins, and none on others. */
     static void isClean(Frame page) {
-        List<Mark.Text> lines =
-                words(page).stream().flatMap(words -> words.lines().stream()).toList();
+        List<Measured> lines = words(page).stream()
+                .flatMap(words -> words.lines().stream())
+                .map(Measured::of)
+                .toList();
         double edge = page.clear() - 0.01;
         for (int one = 0; one < lines.size(); one++) {
-            Mark.Text line = lines.get(one);
-            assertTrue(line.x() >= edge && right(line) <= page.width() - edge, line.text());
-            assertTrue(top(line) >= edge && line.baseline() <= page.height() - edge, line.text());
-            for (Mark.Text other : lines.subList(one + 1, lines.size())) {
-                boolean beside = right(line) <= other.x() + 0.01 || right(other) <= line.x() + 0.01;
-                boolean above = line.baseline() <= top(other) + 0.01 || other.baseline() <= top(line) + 0.01;
-                assertTrue(beside || above, line.text() + " lies on " + other.text());
+            Measured measured = lines.get(one);
+            Mark.Text line = measured.line();
+            assertTrue(line.x() >= edge && measured.right() <= page.width() - edge, line::text);
+            assertTrue(measured.top() >= edge && line.baseline() <= page.height() - edge, line::text);
+            for (Measured other : lines.subList(one + 1, lines.size())) {
+                assertTrue(
+                        measured.isBeside(other) || measured.isAboveOrBelow(other),
+                        () -> line.text() + " lies on " + other.line().text());
             }
         }
     }

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.drillwright.check.Fault;
 import org.drillwright.check.Subject;
@@ -45,12 +46,29 @@ class ExampleSchoolTest {
         return TurnReader.standard().tags().stream();
     }
 
+    /**
+     * A drill said in another language.
+     *
+     * @param anew read from what was said, see {@link #readAnew}
+     */
+    private record Said(Rendering one, Subject anew) {}
+
+    /** By the language: each test looks at another side of them. */
+    private static final Map<String, List<Said>> SAID = new ConcurrentHashMap<>();
+
+    private static List<Said> said(String tag) {
+        return SAID.computeIfAbsent(tag, other -> {
+            Interpreter interpreter = new Interpreter(SCHOOL.school(), new Language(other), Translations.NONE);
+            return SCHOOL.entries().stream()
+                    .flatMap(entry -> entry.subject().stream())
+                    .map(interpreter::render)
+                    .map(one -> new Said(one, readAnew(one)))
+                    .toList();
+        });
+    }
+
     private static List<Rendering> renderings(String tag) {
-        Interpreter interpreter = new Interpreter(SCHOOL.school(), new Language(tag), Translations.NONE);
-        return SCHOOL.entries().stream()
-                .flatMap(entry -> entry.subject().stream())
-                .map(interpreter::render)
-                .toList();
+        return said(tag).stream().map(Said::one).toList();
     }
 
     /** The drill read anew from its words in the other language, without those of the original behind, and played from these. */
@@ -123,9 +141,10 @@ class ExampleSchoolTest {
     @MethodSource("tags")
     void each_turn_that_is_said_does_the_same(String tag) {
         int said = 0;
-        for (Rendering one : renderings(tag)) {
+        for (Said drill : said(tag)) {
+            Rendering one = drill.one();
             Subject original = one.original();
-            Subject anew = readAnew(one);
+            Subject anew = drill.anew();
             for (Subject.Place turn : original.turns()) {
                 FieldPath place = Subject.stepPath(turn.step()).key(turn.side().word());
                 boolean callers = original.drill().form() == Form.SOLO && turn.side() == Side.LEADER;
@@ -154,8 +173,9 @@ class ExampleSchoolTest {
     @ParameterizedTest
     @MethodSource("tags")
     void each_drill_plays_the_same(String tag) {
-        for (Rendering one : renderings(tag)) {
-            Subject anew = readAnew(one);
+        for (Said drill : said(tag)) {
+            Rendering one = drill.one();
+            Subject anew = drill.anew();
             assertEquals(
                     faults(one.original()),
                     faults(anew),

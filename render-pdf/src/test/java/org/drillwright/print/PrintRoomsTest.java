@@ -1,5 +1,6 @@
 package org.drillwright.print;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static java.util.stream.Collectors.groupingBy;
 import static java.util.stream.Collectors.mapping;
@@ -21,9 +22,11 @@ import org.junit.jupiter.api.Test;
 /** The walls between the rooms of printing. */
 class PrintRoomsTest {
 
-    private static final JavaClasses CLASSES = new ClassFileImporter()
+    private static final JavaClasses PROGRAM = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
-            .importPackages("org.drillwright.print");
+            .importPackages("org.drillwright");
+
+    private static final JavaClasses CLASSES = PROGRAM.that(resideInAPackage("org.drillwright.print.."));
 
     private static void standsOn(String room, String... others) {
         String[] allowed = new String[others.length + 4];
@@ -44,12 +47,9 @@ class PrintRoomsTest {
     /** Who reads a name has to know which class is meant; of two that are called alike one has a better name. */
     @Test
     void no_two_classes_of_the_program_have_one_name() {
-        Map<String, List<String>> called = new ClassFileImporter()
-                .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("org.drillwright").stream()
-                        .filter(one ->
-                                !one.isNestedClass() && !one.getSimpleName().endsWith("-info"))
-                        .collect(groupingBy(
-                                JavaClass::getSimpleName, TreeMap::new, mapping(JavaClass::getName, toList())));
+        Map<String, List<String>> called = PROGRAM.stream()
+                .filter(one -> !one.isNestedClass() && !one.getSimpleName().endsWith("-info"))
+                .collect(groupingBy(JavaClass::getSimpleName, TreeMap::new, mapping(JavaClass::getName, toList())));
         called.values().removeIf(names -> names.size() < 2);
         assertEquals(Map.of(), called);
     }

@@ -4,18 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Collectors;
+import org.drillwright.print.faults.Started;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -78,12 +76,8 @@ class ProcessTest {
     /** Its input is at its end from the beginning, as in a service or behind a pipe: it goes on until it is stopped. */
     @Test
     void watch_in_a_pipe_prints_its_address_and_goes_on() throws Exception {
-        List<String> command = List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-cp",
-                classPath(),
-                Main.class.getName(),
-                "watch");
+        List<String> command = Started.java(List.of(), Started.classPath(), Main.class);
+        command.add("watch");
         Process process = new ProcessBuilder(command).directory(folder.toFile()).start();
         process.getOutputStream().close();
         try (var lines = process.inputReader()) {
@@ -100,11 +94,7 @@ class ProcessTest {
     }
 
     private Trial start(Map<String, String> environment, List<String> options, String... arguments) throws Exception {
-        List<String> command = new ArrayList<>(
-                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
-        command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
-        command.addAll(options);
-        command.addAll(List.of("-cp", classPath(), Main.class.getName()));
+        List<String> command = Started.java(options, Started.classPath(), Main.class);
         command.addAll(List.of(arguments));
         ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
         builder.environment().put("LC_ALL", "C.UTF-8");
@@ -115,10 +105,6 @@ class ProcessTest {
         String out = read(process.getInputStream());
         assertTrue(process.waitFor(60, TimeUnit.SECONDS));
         return new Trial(process.exitValue(), out, Files.readString(temporary.resolve("err")));
-    }
-
-    private static String classPath() {
-        return RuntimeClassPath.all().stream().map(Path::toString).collect(Collectors.joining(File.pathSeparator));
     }
 
     private static String read(InputStream stream) throws IOException {

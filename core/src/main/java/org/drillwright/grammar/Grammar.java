@@ -35,6 +35,7 @@ public final class Grammar {
     private final Corners corners;
 
     private Grammar(List<String> lines) {
+        Map<String, Production.Child> parts = new HashMap<>();
         for (String text : lines) {
             if (text.startsWith("noun ")) {
                 nouns.addAll(Arrays.asList(text.substring(5).split("\\s+")));
@@ -45,7 +46,9 @@ public final class Grammar {
             } else if (text.startsWith("head ")) {
                 heads.addAll(Arrays.asList(text.substring(5).split("\\s+")));
             } else {
-                add(Production.parse(text, numbers));
+                // Most parts are written alike in many rules.
+                add(Production.parse(
+                        text, part -> parts.computeIfAbsent(part, word -> Production.child(word, numbers))));
             }
         }
         corners = new Corners(numbers, rules, nouns, heads);

@@ -2,6 +2,7 @@ package org.drillwright.grammar;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.drillwright.lexicon.Condition;
 import org.drillwright.lexicon.Features;
 import org.drillwright.lexicon.TableLines;
@@ -76,27 +77,33 @@ final class Production {
         return line;
     }
 
-    /** @throws IllegalArgumentException if the line is no rule */
-    static Production parse(String line, Categories categories) {
+    /**
+     * Reads a line.
+     *
+     * @param parts what a part that is written so is
+     * @throws IllegalArgumentException if the line is no rule
+     */
+    static Production parse(String line, Function<String, Child> parts) {
         List<String> words = TableLines.words(line);
         double weight = 1;
         if (words.get(words.size() - 1).startsWith("@")) {
             weight = Double.parseDouble(words.remove(words.size() - 1).substring(1));
         }
         int arrow = words.indexOf("=>");
-        List<String> parts = words.subList(2, arrow < 0 ? words.size() : arrow);
-        if (!words.get(1).equals("->") || parts.isEmpty()) {
+        List<String> written = words.subList(2, arrow < 0 ? words.size() : arrow);
+        if (!words.get(1).equals("->") || written.isEmpty()) {
             throw new IllegalArgumentException("no rule: " + line);
         }
         Features result = arrow < 0 ? Features.NONE : Features.parse(words.subList(arrow + 1, words.size()));
-        List<Child> children = new ArrayList<>(parts.size());
-        for (String part : parts) {
-            children.add(child(part, categories));
+        List<Child> children = new ArrayList<>(written.size());
+        for (String part : written) {
+            children.add(parts.apply(part));
         }
         return new Production(words.get(0).intern(), children, result, weight, line.strip());
     }
 
-    private static Child child(String word, Categories categories) {
+    /** @throws IllegalArgumentException if a part cannot be written so */
+    static Child child(String word, Categories categories) {
         String rest = word;
         String relation = "";
         Up up = Up.ALL;

@@ -1,7 +1,6 @@
 package org.drillwright.meaning;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -28,11 +27,30 @@ public final class Frames implements Sense<Meant> {
     /** The hand or the blade goes somewhere: nothing to play, but nobody knows where it is then. */
     private static final String MOVED = "aside moved";
 
-    private final List<SemanticFrame> all = new ArrayList<>();
-    private final Map<String, List<Headed>> byConcept = new HashMap<>();
-    private final Map<String, List<Meant>> named = new LinkedHashMap<>();
+    private final List<Written> all = new ArrayList<>();
+    private final Map<String, List<Written>> byConcept = new HashMap<>();
+    private final Map<String, List<Headed>> headed = new ConcurrentHashMap<>();
+    private final Map<String, String> named = new LinkedHashMap<>();
+    private final Map<String, List<Meant>> meantBy = new ConcurrentHashMap<>();
     private final Set<String> loose = new HashSet<>();
     private final Map<String, List<Meant>> known = new ConcurrentHashMap<>();
+
+    /** A frame that is taken apart when one of its concepts is first asked for: a drill needs few of them. */
+    private static final class Written {
+        private final String line;
+        private Optional<SemanticFrame> frame = Optional.empty();
+
+        private Written(String line) {
+            this.line = line;
+        }
+
+        synchronized SemanticFrame frame() {
+            if (frame.isEmpty()) {
+                frame = Optional.of(SemanticFrame.parse(line));
+            }
+            return frame.get();
+        }
+    }
 
     /**
      * A frame of a concept, with what it asks of this head.
@@ -70,41 +88,51 @@ public final class Frames implements Sense<Meant> {
      * @throws IllegalArgumentException if a line cannot be used, with the line
      */
     public static Frames read(List<String> lines) {
+        Frames frames = trusted(lines);
+        frames.all.forEach(Written::frame);
+        frames.named.keySet().forEach(frames::named);
+        return frames;
+    }
+
+    /** The same of lines that are known to be sound, as those that come with the program are: each is read when it is needed. */
+    public static Frames trusted(List<String> lines) {
         Frames frames = new Frames();
         for (String text : TableLines.of(lines)) {
             if (text.startsWith("loose ")) {
-                frames.loose.addAll(Arrays.asList(text.substring(6).split("\\s+")));
+                frames.loose.addAll(TableLines.words(text.substring(6)));
             } else if (text.startsWith("named ")) {
-                frames.name(text.substring(6));
+                int arrow = text.indexOf("=>");
+                frames.named.put(text.substring(6, arrow).strip(), text.substring(arrow + 2));
             } else {
-                frames.add(SemanticFrame.parse(text));
+                frames.add(new Written(text));
             }
         }
         return frames;
     }
 
-    private void name(String text) {
-        int arrow = text.indexOf("=>");
-        List<Meant> meant = new ArrayList<>();
-        for (String action : text.substring(arrow + 2).split(";")) {
-            if (!action.isBlank()) {
-                meant.addAll(ActionText.read(action));
-            }
+    private void add(Written frame) {
+        all.add(frame);
+        for (String concept : SemanticFrame.concepts(frame.line)) {
+            byConcept.computeIfAbsent(concept, key -> new ArrayList<>(2)).add(frame);
         }
-        named.put(text.substring(0, arrow).strip(), meant);
     }
 
-    private void add(SemanticFrame frame) {
-        all.add(frame);
-        frame.heads()
-                .forEach((concept, asked) -> byConcept
-                        .computeIfAbsent(concept, key -> new ArrayList<>())
-                        .add(Headed.of(frame, asked)));
+    private List<Headed> of(String concept) {
+        return byConcept.containsKey(concept) ? headed.computeIfAbsent(concept, this::headed) : List.of();
+    }
+
+    private List<Headed> headed(String concept) {
+        List<Headed> found = new ArrayList<>();
+        for (Written written : byConcept.getOrDefault(concept, List.of())) {
+            SemanticFrame frame = written.frame();
+            found.add(Headed.of(frame, frame.heads().getOrDefault(concept, List.of())));
+        }
+        return List.copyOf(found);
     }
 
     /** Each frame as it is written. */
     public List<String> lines() {
-        return all.stream().map(SemanticFrame::line).toList();
+        return all.stream().map(written -> written.line.strip()).toList();
     }
 
     /** The concepts that have a frame. */
@@ -117,7 +145,7 @@ public final class Frames implements Sense<Meant> {
         String concept = head.get("c").orElse("");
         long relations = relations(arguments);
         long sorts = sorts(arguments);
-        for (Headed headed : byConcept.getOrDefault(concept, List.of())) {
+        for (Headed headed : of(concept)) {
             if (headed.mayTake(relations, sorts) && headed.frame().mayTake(headed.asked(), head, arguments)) {
                 return true;
             }
@@ -147,7 +175,7 @@ public final class Frames implements Sense<Meant> {
         long relations = relations(arguments);
         long sorts = sorts(arguments);
         List<Sensed<Meant>> found = new ArrayList<>();
-        for (Headed headed : byConcept.getOrDefault(concept, List.of())) {
+        for (Headed headed : of(concept)) {
             Optional<SemanticFrame.Filled> filled = headed.mayTake(relations, sorts)
                     ? headed.frame().fill(concept, headed.asked(), head, arguments, loose)
                     : Optional.empty();
@@ -191,9 +219,19 @@ public final class Frames implements Sense<Meant> {
 
     @Override
     public List<Meant> named(String name) {
-        List<Meant> meant = named.get(name);
-        if (meant == null) {
+        String actions = named.get(name);
+        if (actions == null) {
             throw new IllegalArgumentException("nothing is named '" + name + "'");
+        }
+        return meantBy.computeIfAbsent(name, key -> meant(actions));
+    }
+
+    private static List<Meant> meant(String actions) {
+        List<Meant> meant = new ArrayList<>();
+        for (String action : actions.split(";")) {
+            if (!action.isBlank()) {
+                meant.addAll(ActionText.read(action));
+            }
         }
         return meant;
     }

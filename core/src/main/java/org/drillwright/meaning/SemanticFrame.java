@@ -2,6 +2,7 @@ package org.drillwright.meaning;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -64,12 +65,28 @@ record SemanticFrame(
                 .toList();
     }
 
-    static SemanticFrame parse(String line) {
+    /** The concepts that a line is for, without taking the rest of it apart. */
+    static Set<String> concepts(String line) {
+        String heads = line.substring(0, headsEnd(line)).strip();
+        Set<String> concepts = new LinkedHashSet<>();
+        for (String head : alternatives(heads)) {
+            int bracket = head.indexOf('[');
+            concepts.add(bracket < 0 ? head : head.substring(0, bracket));
+        }
+        return concepts;
+    }
+
+    private static int headsEnd(String line) {
         int colon = line.indexOf(" : ");
-        int arrow = line.indexOf("=>");
-        if (colon < 0 || arrow < colon) {
+        if (colon < 0 || line.indexOf("=>") < colon) {
             throw new IllegalArgumentException("no frame: " + line);
         }
+        return colon;
+    }
+
+    static SemanticFrame parse(String line) {
+        int colon = headsEnd(line);
+        int arrow = line.indexOf("=>");
         List<Role> roles = new ArrayList<>();
         String between = line.substring(colon + 3, arrow).strip();
         for (String word : TableLines.words(between)) {
@@ -110,10 +127,27 @@ record SemanticFrame(
         return new Role(relations, conditioned(rest.substring(colon + 1)), needed, lookedAt);
     }
 
+    /** Parts {@code A[x|z]|B} at the bars that stand in no brackets. */
+    private static List<String> alternatives(String text) {
+        List<String> parts = new ArrayList<>(2);
+        int begin = 0;
+        boolean within = false;
+        for (int at = 0; at < text.length(); at++) {
+            char sign = text.charAt(at);
+            within = sign == '[' || (within && sign != ']');
+            if (sign == '|' && !within) {
+                parts.add(text.substring(begin, at));
+                begin = at + 1;
+            }
+        }
+        parts.add(text.substring(begin));
+        return parts;
+    }
+
     /** Reads {@code A[x]|B|A[y]}. */
     private static Map<String, List<Condition>> conditioned(String text) {
         Map<String, List<Condition>> all = new LinkedHashMap<>();
-        for (String one : text.split("\\|(?![^\\[]*\\])")) {
+        for (String one : alternatives(text)) {
             int bracket = one.indexOf('[');
             String name = bracket < 0 ? one : one.substring(0, bracket);
             Condition condition =

@@ -1,10 +1,10 @@
 package org.drillwright.lexicon;
 
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 
 /**
  * Words that a writer may cut short as he pleases: by leaving off the end, by the first letters and the last, or by leaving
@@ -19,20 +19,20 @@ final class Clipping {
 
     private final List<String> words;
 
-    private final Set<String> listed;
+    private final Predicate<String> listed;
 
     /**
      * @param words in full, folded
-     * @param listed words that stand for themselves
+     * @param listed whether a word stands for itself
      */
-    Clipping(Set<String> words, Set<String> listed) {
+    Clipping(Set<String> words, Predicate<String> listed) {
         this.words = List.copyOf(new TreeSet<>(words));
-        this.listed = Collections.unmodifiableSet(listed);
+        this.listed = listed;
     }
 
     /** The only word that it may stand for; nothing if it stands for itself. Of words that grow out of one another the shortest. */
     Optional<String> word(String cut) {
-        if (words.isEmpty() || cut.length() < BEGINNING || listed.contains(cut)) {
+        if (words.isEmpty() || cut.length() < BEGINNING || listed.test(cut)) {
             return Optional.empty();
         }
         return one(cut).or(() -> cut.endsWith("s") && cut.length() > BEGINNING

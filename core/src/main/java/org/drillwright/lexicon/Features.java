@@ -53,6 +53,15 @@ public final class Features {
         return pairs.length == 0 ? NONE : new Features(pairs);
     }
 
+    /** Of names and values by turns, sorted by name. */
+    static Features sorted(String... pairs) {
+        String[] interned = new String[pairs.length];
+        for (int at = 0; at < pairs.length; at++) {
+            interned[at] = pairs[at].intern();
+        }
+        return pairs.length == 0 ? NONE : new Features(interned);
+    }
+
     /** Reads {@code name=value name2=value2 name3}; a name alone is {@link #PRESENT}. */
     public static Features parse(List<String> words) {
         Map<String, String> values = new TreeMap<>();

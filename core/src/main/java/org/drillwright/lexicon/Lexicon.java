@@ -1,16 +1,14 @@
 package org.drillwright.lexicon;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -18,19 +16,10 @@ import java.util.stream.Stream;
 public final class Lexicon {
 
     private final Cutting cutting;
-    private final List<Paradigm> verbs;
-    private final Node root = new Node();
-    private final List<Spelt> spelt;
-    private final Set<String> single = new HashSet<>();
-    private final Set<String> taking = new HashSet<>();
+    private final WordTree tree;
+    private final Supplier<Forms> forms;
     private final Enclitics enclitics;
     private final Compounds compounds;
-
-    /** A word, what may follow it, and the senses that end here. */
-    private static final class Node {
-        private final Map<String, Node> next = new HashMap<>();
-        private final Set<LexicalEntry> here = new java.util.LinkedHashSet<>();
-    }
 
     /**
      * A sense found in a sentence.
@@ -42,58 +31,31 @@ public final class Lexicon {
     /** One form of an entry: how it is spelt, and the entry with what the form adds. */
     record Spelt(String words, LexicalEntry entry, LexicalEntry of, String form) {}
 
-    Lexicon(
-            Cutting cutting,
-            List<Paradigm> paradigms,
-            Collection<Spelt> spelt,
-            Enclitics enclitics,
-            Compounds compounds) {
+    /**
+     * How words are inflected.
+     *
+     * @param verbs the paradigms of verbs
+     * @param spelt all forms, in the order of the list
+     */
+    record Forms(List<Paradigm> verbs, List<Spelt> spelt) {
+
+        Forms {
+            verbs = List.copyOf(verbs);
+            spelt = List.copyOf(spelt);
+        }
+    }
+
+    /** @param forms asked for each time anew */
+    Lexicon(Cutting cutting, WordTree tree, Supplier<Forms> forms, Enclitics enclitics, Compounds compounds) {
         this.cutting = cutting;
+        this.tree = tree;
+        this.forms = forms;
         this.enclitics = enclitics;
         this.compounds = compounds;
-        this.verbs = paradigms.stream()
-                .filter(paradigm -> paradigm.names().contains("V"))
-                .toList();
-        this.spelt = List.copyOf(spelt);
-        for (Spelt one : spelt) {
-            add(one);
-        }
     }
 
-    private void add(Spelt one) {
-        Node node = root;
-        List<String> words = cut(one.words());
-        for (String word : words) {
-            node = node.next.computeIfAbsent(word, key -> new Node());
-        }
-        node.here.add(one.entry());
-        if (words.size() == 1) {
-            single.add(words.get(0));
-        }
-        if (!enclitics.isEmpty() && words.size() == 1 && takesEnclitics(one.entry())) {
-            taking.add(words.get(0));
-        }
-    }
-
-    /** Most forms are words of plain letters: they are parted at blanks, since to cut them takes the longer part of a start. */
-    private List<String> cut(String form) {
-        for (int at = 0; at < form.length(); at++) {
-            char letter = form.charAt(at);
-            if (letter != ' ' && (letter < 'a' || letter > 'z')) {
-                return cutting.sentences(form).stream()
-                        .flatMap(List::stream)
-                        .map(Token::folded)
-                        .toList();
-            }
-        }
-        if (form.indexOf(' ') < 0 && cutting.isOne(form)) {
-            return List.of(form);
-        }
-        List<String> words = new ArrayList<>();
-        for (String word : form.split(" ")) {
-            words.addAll(cutting.clitics().parts(word));
-        }
-        return words;
+    WordTree tree() {
+        return tree;
     }
 
     /** Words written as one, folded, each with the words it stands for; before a vowel if it ends with an apostrophe. */
@@ -120,21 +82,23 @@ public final class Lexicon {
     /** The words of one that was written as one and is not listed so: a verb with its pronouns, a compound. */
     private Stream<Token> apart(Token token) {
         String word = token.folded();
-        if (!token.isWord() || single.contains(word)) {
+        if (!token.isWord() || tree.lists(word)) {
             return Stream.of(token);
         }
-        List<String> parts = enclitics.parts(word, taking::contains);
+        List<String> parts =
+                enclitics.parts(word, verb -> tree.sensesOf(verb).stream().anyMatch(Lexicon::takesEnclitics));
         return (parts.size() > 1 ? parts : compounds.parts(word, this::kinds))
                 .stream().map(part -> part.equals(word) ? token : new Token(part, token.span()));
     }
 
     /** A word that is listed, and its categories; empty if it is not. */
     private Set<String> kinds(String word) {
-        if (!single.contains(word)) {
+        List<LexicalEntry> senses = tree.sensesOf(word);
+        if (senses.isEmpty()) {
             return Set.of();
         }
         Set<String> kinds = new HashSet<>(Set.of(word));
-        Objects.requireNonNull(root.next.get(word)).here.forEach(entry -> kinds.add(entry.category()));
+        senses.forEach(entry -> kinds.add(entry.category()));
         return kinds;
     }
 
@@ -162,16 +126,15 @@ public final class Lexicon {
     /** The senses that begin at a token, of one word and of several. */
     public List<Match> at(List<Token> sentence, int from) {
         List<Match> found = new ArrayList<>();
-        Node node = root;
+        int node = WordTree.ROOT;
         for (int at = from; at < sentence.size(); at++) {
-            Node next = node.next.get(sentence.get(at).folded());
-            if (next == null) {
+            node = tree.next(node, sentence.get(at).folded());
+            if (node < 0) {
                 break;
             }
-            for (LexicalEntry entry : next.here) {
+            for (LexicalEntry entry : tree.senses(node)) {
                 found.add(new Match(entry, at + 1));
             }
-            node = next;
         }
         return found;
     }
@@ -187,16 +150,25 @@ public final class Lexicon {
 
     /** Whether a word alone is listed. */
     public boolean lists(String folded) {
-        return single.contains(folded);
+        return tree.lists(folded);
     }
 
     /** All words that are listed alone. */
     public Set<String> single() {
-        return Collections.unmodifiableSet(single);
+        return Collections.unmodifiableSet(tree.listed());
+    }
+
+    /** The entries of a category in their forms, in the order of the list. */
+    public List<LexicalEntry> ofCategory(String category) {
+        return tree.ofCategory(category);
     }
 
     /** Every entry, in the order of the list, with its forms by name; gathered anew, as who only reads never asks for it. */
     public Map<LexicalEntry, Map<String, String>> forms() {
+        return byEntry(forms.get().spelt());
+    }
+
+    private static Map<LexicalEntry, Map<String, String>> byEntry(List<Spelt> spelt) {
         Map<LexicalEntry, Map<String, String>> forms = new LinkedHashMap<>();
         for (Spelt one : spelt) {
             forms.computeIfAbsent(one.of(), entry -> new LinkedHashMap<>()).putIfAbsent(one.form(), one.words());
@@ -218,9 +190,10 @@ public final class Lexicon {
         }
         String first = words.get(0).folded();
         String rest = words.stream().skip(1).map(token -> " " + token.folded()).collect(Collectors.joining());
-        forms().forEach((entry, spelt) -> {
+        Forms all = forms.get();
+        byEntry(all.spelt()).forEach((entry, spelt) -> {
             if (entry.category().equals("V") && entry.lemma().equals(Spelling.fold(known.strip()))) {
-                verbs.stream()
+                all.verbs().stream()
                         .flatMap(paradigm -> paradigm.inflect(first).stream())
                         .findFirst()
                         .ifPresent(forms -> forms.forEach(form -> {

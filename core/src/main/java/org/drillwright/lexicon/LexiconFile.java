@@ -1,13 +1,17 @@
 package org.drillwright.lexicon;
 
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * Reads a word list. A line is {@code CATEGORY lemma|lemma feature=value … [par=…]}, or begins with a word in small
@@ -18,6 +22,10 @@ import java.util.Set;
 public final class LexiconFile {
 
     private static final String VERB = "V";
+
+    /** Lines that only say how forms are made. */
+    private static final Set<String> INFLECTS = Set.of("paradigm", "forms", "verbs");
+
     private final List<Paradigm> paradigms = new ArrayList<>();
     private final List<String> listedForms = new ArrayList<>();
     private final Map<String, List<String>> whole = new HashMap<>();
@@ -46,30 +54,114 @@ public final class LexiconFile {
      */
     public static Lexicon read(List<String> lines) {
         LexiconFile file = new LexiconFile();
-        for (String line : TableLines.of(lines)) {
+        file.takeAll(TableLines.of(lines));
+        Set<String> parts = file.parts();
+        Cutting cutting = file.cutting(new Clipping(file.clipped, parts::contains));
+        WordTree tree = file.tree(cutting, parts);
+        Lexicon.Forms forms = file.forms();
+        return file.lexicon(cutting, tree, () -> forms);
+    }
+
+    /**
+     * The word list as bytes that {@link #unpacked} reads: how the language is written, and the words in all their forms.
+     *
+     * @param lines as for {@link #read}
+     */
+    public static byte[] packed(List<String> lines) {
+        List<String> written = TableLines.of(lines).stream()
+                .filter(line -> !Character.isUpperCase(line.charAt(0))
+                        && !INFLECTS.contains(TableLines.words(line).get(0)))
+                .toList();
+        byte[] text = String.join("\n", written).getBytes(StandardCharsets.UTF_8);
+        byte[] tree = read(lines).tree().packed();
+        return ByteBuffer.allocate(Integer.BYTES + text.length + tree.length)
+                .putInt(text.length)
+                .put(text)
+                .put(tree)
+                .array();
+    }
+
+    /**
+     * The word list of what {@link #packed} gave.
+     *
+     * @param lines what it was packed of, read only if the forms of words are asked for
+     */
+    public static Lexicon unpacked(ByteBuffer packed, Supplier<List<String>> lines) {
+        ByteBuffer text = packed.slice(packed.position() + Integer.BYTES, packed.getInt());
+        packed.position(packed.position() + text.remaining());
+        WordTree tree = WordTree.unpacked(packed);
+        LexiconFile file = new LexiconFile();
+        file.takeAll(StandardCharsets.UTF_8.decode(text).toString().lines().toList());
+        Cutting cutting = file.cutting(new Clipping(file.clipped, tree::spells));
+        return file.lexicon(cutting, tree, () -> {
+            LexiconFile whole = new LexiconFile();
+            whole.takeAll(TableLines.of(lines.get()));
+            return whole.forms();
+        });
+    }
+
+    private void takeAll(List<String> lines) {
+        for (String line : lines) {
             try {
-                file.take(TableLines.words(line));
+                take(TableLines.words(line));
             } catch (IllegalArgumentException e) {
                 throw new IllegalArgumentException(e.getMessage() + " in the line: " + line, e);
             }
         }
-        Cutting cutting = new Cutting(
-                new Clitics(file.whole, file.leading, file.trailing), file.shortened, file.clipping(), file.capitals);
-        return new Lexicon(
-                cutting,
-                file.paradigms,
-                file.spelt,
-                new Enclitics(file.enclitic),
-                new Compounds(file.compounds, file.links));
+    }
+
+    private Cutting cutting(Clipping clipping) {
+        return new Cutting(new Clitics(whole, leading, trailing), shortened, clipping, capitals);
+    }
+
+    private WordTree tree(Cutting cutting, Set<String> parts) {
+        WordTreeMaker tree = new WordTreeMaker();
+        for (Lexicon.Spelt one : spelt) {
+            tree.add(cut(cutting, one.words()), one.entry());
+        }
+        return tree.made(parts);
+    }
+
+    private Lexicon.Forms forms() {
+        return new Lexicon.Forms(
+                paradigms.stream()
+                        .filter(paradigm -> paradigm.names().contains(VERB))
+                        .toList(),
+                spelt);
+    }
+
+    private Lexicon lexicon(Cutting cutting, WordTree tree, Supplier<Lexicon.Forms> forms) {
+        return new Lexicon(cutting, tree, forms, new Enclitics(enclitic), new Compounds(compounds, links));
+    }
+
+    /** Most forms are words of plain letters: they are parted at blanks, since to cut them takes longer. */
+    private static List<String> cut(Cutting cutting, String form) {
+        for (int at = 0; at < form.length(); at++) {
+            char letter = form.charAt(at);
+            if (letter != ' ' && (letter < 'a' || letter > 'z')) {
+                return cutting.sentences(form).stream()
+                        .flatMap(List::stream)
+                        .map(Token::folded)
+                        .toList();
+            }
+        }
+        if (form.indexOf(' ') < 0 && cutting.isOne(form)) {
+            return List.of(form);
+        }
+        List<String> words = new ArrayList<>();
+        for (String word : form.split(" ")) {
+            words.addAll(cutting.clitics().parts(word));
+        }
+        return words;
     }
 
     /** Of a language that cuts no word at will nothing is gathered. */
-    private Clipping clipping() {
-        Set<String> listed = new HashSet<>();
+    private Set<String> parts() {
+        Set<String> parts = new LinkedHashSet<>();
         if (!clipped.isEmpty()) {
-            spelt.forEach(form -> addParts(form.words(), listed));
+            spelt.forEach(form -> addParts(form.words(), parts));
         }
-        return new Clipping(clipped, listed);
+        return parts;
     }
 
     private static void addParts(String words, Set<String> parts) {

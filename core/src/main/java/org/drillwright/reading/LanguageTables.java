@@ -1,6 +1,5 @@
 package org.drillwright.reading;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -8,7 +7,6 @@ import java.util.Set;
 import org.drillwright.grammar.Grammar;
 import org.drillwright.lexicon.LexicalEntry;
 import org.drillwright.lexicon.Lexicon;
-import org.drillwright.lexicon.LexiconFile;
 import org.drillwright.lexicon.Token;
 import org.drillwright.source.Span;
 import org.drillwright.wording.PackedFile;
@@ -20,20 +18,12 @@ import org.drillwright.wording.PackedFile;
  */
 record LanguageTables(String tag, Lexicon lexicon, Grammar grammar) {
 
-    /** The parts of a language's word list. */
-    private static final List<String> WORDS =
-            List.of("spelling", "lines", "actions", "things", "people", "small", "manner", "short");
-
     /** Categories of words that change no action. */
     private static final Set<String> HOW = Set.of("MANNER", "ADJX", "INTJ", "DEG");
 
     /** The language as it comes with the program. */
     static LanguageTables load(String tag) {
-        List<String> words = new ArrayList<>();
-        for (String part : WORDS) {
-            words.addAll(lines(tag + "/" + part + ".lexicon"));
-        }
-        return new LanguageTables(tag, LexiconFile.read(words), Grammar.read(lines(tag + "/constructions.grammar")));
+        return new LanguageTables(tag, WordList.of(tag).lexicon(), Grammar.read(lines(tag + "/constructions.grammar")));
     }
 
     /** How it says actions. */

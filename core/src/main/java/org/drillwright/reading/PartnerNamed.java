@@ -31,9 +31,8 @@ final class PartnerNamed {
     }
 
     private Optional<String> name(Side side) {
-        return lexicon.forms().keySet().stream()
-                .filter(entry ->
-                        entry.category().equals("PERSON") && entry.features().is("who", word(side)))
+        return lexicon.ofCategory("PERSON").stream()
+                .filter(entry -> entry.features().is("who", word(side)))
                 .map(entry -> entry.lemma())
                 .filter(lemma -> !lemma.contains(" "))
                 .findFirst();

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 
 /** A file that the program is packed with. */
 public final class PackedFile {
@@ -17,11 +18,19 @@ public final class PackedFile {
      * @throws IllegalStateException if the program was packed without it
      */
     public static String text(Class<?> room, String file) {
+        return new String(bytes(room, file), StandardCharsets.UTF_8);
+    }
+
+    /** The same as bytes. */
+    public static byte[] bytes(Class<?> room, String file) {
+        return ifThere(room, file)
+                .orElseThrow(() -> new IllegalStateException("the program was packed without " + file));
+    }
+
+    /** The same; empty if the program was packed without it. */
+    public static Optional<byte[]> ifThere(Class<?> room, String file) {
         try (InputStream in = room.getResourceAsStream(file)) {
-            if (in == null) {
-                throw new IllegalStateException("the program was packed without " + file);
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return in == null ? Optional.empty() : Optional.of(in.readAllBytes());
         } catch (IOException broken) {
             throw new UncheckedIOException(file + " cannot be read", broken);
         }

@@ -1,10 +1,12 @@
 package org.drillwright.lexicon;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * Words that a writer may cut short as he pleases: by leaving off the end, by the first letters and the last, or by leaving
@@ -17,7 +19,8 @@ final class Clipping {
 
     private static final String VOWELS = "aeiouy";
 
-    private final List<String> words;
+    /** By their first letter, which nobody leaves out. */
+    private final Map<Character, List<String>> words;
 
     private final Predicate<String> listed;
 
@@ -26,7 +29,7 @@ final class Clipping {
      * @param listed whether a word stands for itself
      */
     Clipping(Set<String> words, Predicate<String> listed) {
-        this.words = List.copyOf(new TreeSet<>(words));
+        this.words = new TreeSet<>(words).stream().collect(Collectors.groupingBy(word -> word.charAt(0)));
         this.listed = listed;
     }
 
@@ -41,7 +44,8 @@ final class Clipping {
     }
 
     private Optional<String> one(String cut) {
-        List<String> found = words.stream().filter(word -> standsFor(cut, word)).toList();
+        List<String> found = words.getOrDefault(cut.charAt(0), List.of()).stream()
+                .filter(word -> standsFor(cut, word)).toList();
         return found.stream()
                 .filter(shortest -> found.stream().allMatch(word -> word.startsWith(shortest)))
                 .findFirst();

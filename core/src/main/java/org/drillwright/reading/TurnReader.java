@@ -62,8 +62,10 @@ public final class TurnReader {
     private final Lately<InOne, Attempt> attemptsInOne;
     private final Lately<InOne, List<String>> slips;
     private final Lately<InOne, Optional<MeasureCue>> cues;
+    private final Lately<String, List<Listing>> listings;
     private final Map<Named, PartnerNamed> partners;
     private final Map<String, Saying> sayings;
+    private final Map<String, TurnReader> homes;
     private volatile Optional<Glossary> glossary = Optional.empty();
 
     /** @param frames what verbs and nouns mean */
@@ -76,8 +78,10 @@ public final class TurnReader {
         this.attemptsInOne = new Lately<>();
         this.slips = new Lately<>();
         this.cues = new Lately<>();
+        this.listings = new Lately<>();
         this.partners = new ConcurrentHashMap<>();
         this.sayings = new ConcurrentHashMap<>();
+        this.homes = new ConcurrentHashMap<>();
     }
 
     /** @param home the tag of the language that is looked at first */
@@ -90,8 +94,10 @@ public final class TurnReader {
         this.attemptsInOne = same.attemptsInOne;
         this.slips = same.slips;
         this.cues = same.cues;
+        this.listings = same.listings;
         this.partners = same.partners;
         this.sayings = same.sayings;
+        this.homes = same.homes;
     }
 
     /** The reader that comes with the program. */
@@ -135,12 +141,13 @@ public final class TurnReader {
 
     /**
      * This reader for texts that are most likely in one language: what is read whole in it is of it, and no other language
-     * is looked at; of the rest is what no other language reads better.
+     * is looked at; of the rest is what no other language reads better. There is one for each language, which remembers what it has
+     * read for all who ask.
      *
      * @param tag of that language; one that is not among {@link #tags()} changes nothing
      */
     public TurnReader at(String tag) {
-        return tags().contains(tag) ? new TurnReader(this, tag) : this;
+        return tags().contains(tag) ? homes.computeIfAbsent(tag, one -> new TurnReader(this, one)) : this;
     }
 
     /**
@@ -182,19 +189,31 @@ public final class TurnReader {
 
     /** The tag of the language that lists most of the words of these texts; the one that is looked at first, where several list as many. */
     public String mostLikely(List<String> texts) {
+        List<List<Listing>> listed =
+                texts.stream().map(text -> listings.ask(text, this::listings)).toList();
         return tongues.from(home)
                 .map(tongue -> new Listing(
-                        tongue.tag(),
-                        texts.stream()
-                                .mapToLong(text -> cut(text, tongue).known())
+                        tongue,
+                        listed.stream()
+                                .flatMap(List::stream)
+                                .filter(one -> one.tongue().equals(tongue))
+                                .mapToLong(Listing::known)
                                 .sum()))
                 .reduce((one, other) -> other.known() > one.known() ? other : one)
-                .map(Listing::tag)
+                .map(most -> most.tongue().tag())
                 .orElseThrow();
     }
 
     /** @param known words that a language lists */
-    private record Listing(String tag, long known) {}
+    private record Listing(LanguageTables tongue, long known) {}
+
+    /** How many words of a text each language lists. */
+    private List<Listing> listings(String text) {
+        return tongues.all()
+                .map(tongue ->
+                        new Listing(tongue, tongue.known(tongue.lexicon().sentences(text))))
+                .toList();
+    }
 
     /** What a text says is done. */
     public Utterance read(String text) {

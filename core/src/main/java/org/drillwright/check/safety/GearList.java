@@ -15,16 +15,35 @@ final class GearList {
 
     private static final Map<String, List<String>> WORDS = load();
 
+    /** Each with blanks around it, and two between its words, as {@link #strangeWords} holds them against an item. */
     private static final List<String> LONGEST_FIRST = WORDS.entrySet().stream()
             .filter(entry -> !entry.getKey().equals("none"))
             .flatMap(entry -> entry.getValue().stream())
             .sorted(Comparator.comparing(String::length).reversed().thenComparing(Comparator.naturalOrder()))
+            .map(word -> " " + word.replace(" ", "  ") + " ")
             .toList();
 
     private static final Pattern NUMBER = Pattern.compile("\\d+n?");
 
-    private final List<String> items;
-    private final Map<String, String> own = new HashMap<>();
+    private static final Pattern ACCENT = Pattern.compile("\\p{M}+");
+
+    private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}]+");
+
+    private final List<Item> items;
+
+    /**
+     * What is known of an item.
+     *
+     * @param folded as it is compared
+     * @param strange words that are neither of a piece nor harmless
+     */
+    private record Item(String written, String folded, List<String> strange) {
+
+        /** Whether it is the piece, but for words that could make it anything else. */
+        boolean is(GearPiece piece) {
+            return !says(folded, "none") && GearList.is(folded, piece);
+        }
+    }
 
     /**
      * A list of gear.
@@ -32,8 +51,14 @@ final class GearList {
      * @param own the school's own words, each with words that say the same
      */
     GearList(List<String> items, Map<String, String> own) {
-        this.items = List.copyOf(items);
-        own.forEach((say, means) -> this.own.put(plain(say), plain(means)));
+        Map<String, String> plain = new HashMap<>();
+        own.forEach((say, means) -> plain.put(plain(say), plain(means)));
+        this.items = items.stream()
+                .map(item -> {
+                    String folded = fold(item, plain);
+                    return new Item(item, folded, strangeWords(folded));
+                })
+                .toList();
     }
 
     /**
@@ -51,19 +76,14 @@ final class GearList {
 
     /** Whether one item is the piece, and holds no word that could make it anything else. */
     boolean has(GearPiece piece) {
-        return items.stream()
-                .map(this::fold)
-                .anyMatch(item -> !says(item, "none")
-                        && is(item, piece)
-                        && strangeWords(item).isEmpty());
+        return items.stream().anyMatch(item -> item.is(piece) && item.strange().isEmpty());
     }
 
     /** Items that may be the piece, but for words that are not understood; one that says 'no mask' is none. */
     List<Unclear> unclear(GearPiece piece) {
         return items.stream()
-                .filter(item -> !says(fold(item), "none") && is(fold(item), piece))
-                .map(item -> new Unclear(item, strangeWords(fold(item))))
-                .filter(unclear -> !unclear.words().isEmpty())
+                .filter(item -> item.is(piece) && !item.strange().isEmpty())
+                .map(item -> new Unclear(item.written(), item.strange()))
                 .toList();
     }
 
@@ -71,7 +91,7 @@ final class GearList {
     private static List<String> strangeWords(String item) {
         String rest = " " + item.replace(" ", "  ") + " ";
         for (String word : LONGEST_FIRST) {
-            rest = rest.replace(" " + word.replace(" ", "  ") + " ", " ");
+            rest = rest.replace(word, " ");
         }
         return Stream.of(rest.strip().split(" +"))
                 .filter(word -> !word.isEmpty() && !NUMBER.matcher(word).matches())
@@ -80,7 +100,7 @@ final class GearList {
 
     /** Whether an item speaks of such a piece at all, be it of another kind or to say that it is not worn. */
     boolean speaksOf(GearPiece piece) {
-        return items.stream().map(this::fold).anyMatch(item -> is(item, piece));
+        return items.stream().anyMatch(item -> is(item.folded(), piece));
     }
 
     private static boolean is(String item, GearPiece piece) {
@@ -98,7 +118,7 @@ final class GearList {
     }
 
     /** An item for comparison, the school's own words put as what they mean. */
-    private String fold(String item) {
+    private static String fold(String item, Map<String, String> own) {
         String folded = " " + plain(item) + " ";
         for (Map.Entry<String, String> word : own.entrySet()) {
             folded = folded.replace(" " + word.getKey() + " ", " " + word.getValue() + " ");
@@ -107,10 +127,10 @@ final class GearList {
     }
 
     private static String plain(String item) {
-        String apart = Normalizer.normalize(item, Normalizer.Form.NFD).replaceAll("\\p{M}+", "");
-        return apart.toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\p{N}]+", " ")
-                .strip();
+        String apart = ACCENT.matcher(Normalizer.normalize(item, Normalizer.Form.NFD))
+                .replaceAll("")
+                .toLowerCase(Locale.ROOT);
+        return BETWEEN_WORDS.matcher(apart).replaceAll(" ").strip();
     }
 
     private static Map<String, List<String>> load() {

@@ -32,24 +32,25 @@ public final class GearMissing implements Rule {
         }
         List<String> gear = subject.school().gearOf(subject.drill());
         FieldPath path = FieldPath.of("gear");
+        Set<GearPiece> needed = needed(subject);
         if (gear.isEmpty() && !subject.isWritten(path)) {
             findings.error(
                     TEXT.id(),
                     subject.keySpan(path),
                     Message.of(GearMissing.class, "gear-missing.none"),
-                    needed(subject).isEmpty()
+                    needed.isEmpty()
                             ? Message.of(GearMissing.class, "gear-missing.none.any")
                             : Message.of(
                                     GearMissing.class,
                                     "gear-missing.none.way",
-                                    Message.listed(needed(subject).stream()
+                                    Message.listed(needed.stream()
                                             .map(piece -> piece.typed(subject))
                                             .toList())));
             return;
         }
         GearList list = new GearList(gear, subject.school().words());
-        reportUnclear(subject, list, findings);
-        List<GearPiece> missing = needed(subject).stream()
+        reportUnclear(subject, needed, list, findings);
+        List<GearPiece> missing = needed.stream()
                 .filter(piece -> !list.has(piece) && list.unclear(piece).isEmpty())
                 .toList();
         if (!missing.isEmpty()) {
@@ -65,8 +66,8 @@ public final class GearMissing implements Rule {
     }
 
     /** What may be a piece and may be none is neither counted nor missed. */
-    private static void reportUnclear(Subject subject, GearList list, Findings findings) {
-        for (GearPiece piece : needed(subject)) {
+    private static void reportUnclear(Subject subject, Set<GearPiece> needed, GearList list, Findings findings) {
+        for (GearPiece piece : needed) {
             if (list.has(piece)) {
                 continue;
             }

@@ -1,6 +1,8 @@
 package org.drillwright.phrase;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.drillwright.model.Side;
@@ -12,13 +14,15 @@ import org.drillwright.notation.Action;
  * @param begin the state in which it begins
  * @param moves in the order in which they were played
  * @param end the state in which it ends
- * @param unmet for a side whose attacker was not met, why not
+ * @param unmet for a side whose attacker was not met, why not, the leader's before the follower's
  */
 public record Count(State begin, List<Played> moves, State end, Map<Side, Refusal> unmet) {
 
     public Count {
         moves = List.copyOf(moves);
-        unmet = Map.copyOf(unmet);
+        Map<Side, Refusal> inOrder = new EnumMap<>(Side.class);
+        inOrder.putAll(unmet);
+        unmet = Collections.unmodifiableMap(inOrder);
     }
 
     /** Two who step at once do so together: nobody sees the measure between their steps. */

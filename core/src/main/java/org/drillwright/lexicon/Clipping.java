@@ -45,7 +45,8 @@ final class Clipping {
 
     private Optional<String> one(String cut) {
         List<String> found = words.getOrDefault(cut.charAt(0), List.of()).stream()
-                .filter(word -> standsFor(cut, word)).toList();
+                .filter(word -> standsFor(cut, word))
+                .toList();
         return found.stream()
                 .filter(shortest -> found.stream().allMatch(word -> word.startsWith(shortest)))
                 .findFirst();

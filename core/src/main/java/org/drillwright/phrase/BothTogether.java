@@ -72,10 +72,13 @@ final class BothTogether {
     private Optional<Refusal> otherSide(Played one) {
         Side by = one.move().by();
         State state = one.before();
+        if (!(one.move().action() instanceof Action.OnBlade onBlade) || !goesAgainst(onBlade.contact())) {
+            return Optional.empty();
+        }
         boolean stays = state.of(by.other()).extended().is(false)
                 && state.parried().is(Optional.empty())
                 && !leavesContact(by.other());
-        if (!stays || !(one.move().action() instanceof Action.OnBlade onBlade) || !goesAgainst(onBlade.contact())) {
+        if (!stays) {
             return Optional.empty();
         }
         Optional<Line> touch =
@@ -95,8 +98,8 @@ final class BothTogether {
         boolean straight = strike.filter(stroke -> stroke.path() == Action.Path.DIRECT
                         || (stroke.path() == Action.Path.UNSTATED && stroke.role() == Action.Role.ATTACK))
                 .isPresent();
-        Optional<Line> beaten = beatenBefore(one);
-        if (!straight || beaten.isEmpty() || leavesContact(by.other()) || setting.isSabre()) {
+        Optional<Line> beaten = straight ? beatenBefore(one) : Optional.empty();
+        if (beaten.isEmpty() || leavesContact(by.other()) || setting.isSabre()) {
             return Optional.empty();
         }
         boolean sure = strike.get().path() == Action.Path.DIRECT;
@@ -153,8 +156,11 @@ final class BothTogether {
 
     /** Who yields and parries, cedes; and cedes to a blade that takes one's own. */
     private Optional<Refusal> yields(Played one) {
+        if (!isYielding(one.move().action())) {
+            return Optional.empty();
+        }
         Side by = one.move().by();
-        boolean yields = by(by).filter(own -> isYielding(own.move().action()))
+        boolean first = by(by).filter(own -> isYielding(own.move().action()))
                 .findFirst()
                 .filter(one::equals)
                 .isPresent();
@@ -163,7 +169,7 @@ final class BothTogether {
                 || by(by).anyMatch(own ->
                         own.before().attackOn(by).filter(Attack::contact).isPresent());
         boolean apart = played.get(0).before().engagement().is(Optional.empty());
-        return yields && parries && apart && !taken && !isInDoubt(by.other())
+        return first && parries && apart && !taken && !isInDoubt(by.other())
                 ? Optional.of(new Refusal.NothingToCedeTo())
                 : Optional.empty();
     }
@@ -171,8 +177,9 @@ final class BothTogether {
     /** Who comes forward under a lunge that reaches, runs on to the point: common practice, no source. */
     private Optional<Refusal> runsOn(Played one) {
         Side by = one.move().by();
-        boolean forward =
-                one.move().action() instanceof Action.Step step && step.foot().halfSteps() > 0;
+        if (!comesForward(one.move())) {
+            return Optional.empty();
+        }
         boolean lunges = by(by.other())
                 .anyMatch(other ->
                         other.move().isCertain() && other.move().lunge().isPresent());
@@ -181,7 +188,7 @@ final class BothTogether {
                 .anyMatch(strike -> strike.role().stops());
         boolean parries = does(by, action -> action instanceof Action.Parry || action instanceof Action.Place);
         Range end = played.get(played.size() - 1).after().measure();
-        return forward && lunges && !stops && !parries && end.isKnown() && end.most() < 0
+        return lunges && !stops && !parries && end.isKnown() && end.most() < 0
                 ? Optional.of(new Refusal.RunsOn(end))
                 : Optional.empty();
     }
@@ -193,29 +200,36 @@ final class BothTogether {
     private Optional<Refusal> collides(Played one) {
         Move move = one.move();
         boolean lunges = move.lunge().isPresent();
-        boolean forward = lunges
-                || (move.action() instanceof Action.Step step && step.foot().halfSteps() > 0);
+        if (!lunges && !comesForward(move)) {
+            return Optional.empty();
+        }
         Range end = played.get(played.size() - 1).after().measure();
         boolean last = by(move.by())
                 .reduce((first, later) -> later)
                 .filter(one::equals)
                 .isPresent();
-        return forward && last && end.isKnown() && end.most() < (lunges ? -1 : -2)
+        return last && end.isKnown() && end.most() < (lunges ? -1 : -2)
                 ? Optional.of(new Refusal.NoRoom())
                 : Optional.empty();
+    }
+
+    private static boolean comesForward(Move move) {
+        return move.action() instanceof Action.Step step && step.foot().halfSteps() > 0;
     }
 
     /** Who has stepped out of reach is not touched. */
     private Optional<Refusal> leaves(Played one) {
         Side by = one.move().by();
-        boolean receives = one.move().action().isReply(Reply.RECEIVE);
+        if (!one.move().action().isReply(Reply.RECEIVE)) {
+            return Optional.empty();
+        }
         Optional<Attack> attack = one.before().attackOn(by).filter(Attack::meant);
         Range measure = one.before().measure();
         boolean never = played.stream()
                 .flatMap(other -> other.refusals().stream())
                 .anyMatch(Refusal.OutOfReach.class::isInstance);
         boolean out = attack.filter(coming -> measure.least() > coming.reach()).isPresent();
-        return receives && out && does(by, Footwork::goesBack) && !never
+        return out && does(by, Footwork::goesBack) && !never
                 ? Optional.of(Refusal.OutOfReach.ofTheArm(measure))
                 : Optional.empty();
     }
@@ -223,15 +237,17 @@ final class BothTogether {
     /** Blades that the one engages are not apart for the other, and touch in one line. */
     private Optional<Refusal> disagrees(Played one) {
         Side by = one.move().by();
-        Optional<Stance> own = blades(one);
+        Optional<Stance> own = by == Side.FOLLOWER ? blades(one) : Optional.empty();
+        if (own.isEmpty()) {
+            return Optional.empty();
+        }
         Optional<Played> theirs = by(by.other())
                 .filter(move -> move.move().isCertain() && blades(move).isPresent())
                 .reduce((first, last) -> last);
         Optional<Stance> other = theirs.flatMap(this::blades);
-        boolean second = by == Side.FOLLOWER;
         boolean inTurn =
                 isOnBlade(one) && theirs.filter(BothTogether::isOnBlade).isPresent();
-        if (!second || own.isEmpty() || other.isEmpty() || inTurn) {
+        if (other.isEmpty() || inTurn) {
             return Optional.empty();
         }
         if (!own.get().engaged().equals(other.get().engaged())) {
@@ -255,12 +271,17 @@ final class BothTogether {
 
     /** What a turn says of whether the blades touch, in words or by the last thing that it does with the partner's blade. */
     private Optional<Stance> blades(Played one) {
-        boolean last = by(one.move().by())
-                .filter(BothTogether::isOnBlade)
-                .reduce((first, later) -> later)
-                .filter(one::equals)
-                .isPresent();
-        return stance(one.move().action()).or(() -> last ? left(one.move().action()) : Optional.empty());
+        return stance(one.move().action())
+                .or(() -> isLastOnBlade(one) ? left(one.move().action()) : Optional.empty());
+    }
+
+    private boolean isLastOnBlade(Played one) {
+        return isOnBlade(one)
+                && by(one.move().by())
+                        .filter(BothTogether::isOnBlade)
+                        .reduce((first, later) -> later)
+                        .filter(one::equals)
+                        .isPresent();
     }
 
     private static boolean isOnBlade(Played one) {

@@ -210,8 +210,7 @@ public final class TurnReader {
     /** How many words of a text each language lists. */
     private List<Listing> listings(String text) {
         return tongues.all()
-                .map(tongue ->
-                        new Listing(tongue, tongue.known(tongue.lexicon().sentences(text))))
+                .map(tongue -> new Listing(tongue, tongue.known(tongue.lexicon().sentences(text))))
                 .toList();
     }
 

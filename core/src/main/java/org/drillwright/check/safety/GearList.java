@@ -3,9 +3,11 @@ package org.drillwright.check.safety;
 import java.text.Normalizer;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.drillwright.wording.DataLines;
@@ -23,6 +25,14 @@ final class GearList {
             .map(word -> " " + word.replace(" ", "  ") + " ")
             .toList();
 
+    /** Each of them with what it says. */
+    private static final Map<String, Set<String>> SAYING = saying();
+
+    private static final int MOST_WORDS = SAYING.keySet().stream()
+            .mapToInt(word -> word.split(" ").length)
+            .max()
+            .orElse(0);
+
     private static final Pattern NUMBER = Pattern.compile("\\d+n?");
 
     private static final Pattern ACCENT = Pattern.compile("\\p{M}+");
@@ -34,14 +44,24 @@ final class GearList {
     /**
      * What is known of an item.
      *
-     * @param folded as it is compared
+     * @param says what of the words that are known here it says
      * @param strange words that are neither of a piece nor harmless
      */
-    private record Item(String written, String folded, List<String> strange) {
+    private record Item(String written, Set<String> says, List<String> strange) {
 
         /** Whether it is the piece, but for words that could make it anything else. */
         boolean is(GearPiece piece) {
-            return !says(folded, "none") && GearList.is(folded, piece);
+            return !says.contains("none") && speaksOf(piece);
+        }
+
+        /** Whether it speaks of such a piece at all, be it of another kind or to say that it is not worn. */
+        boolean speaksOf(GearPiece piece) {
+            return switch (piece) {
+                case MASK -> says.contains("mask");
+                case JACKET -> says.contains("jacket") && !says.contains("underarm protector");
+                case UNDERARM_PROTECTOR -> says.contains("underarm protector");
+                case GLOVE -> says.contains("glove");
+            };
         }
     }
 
@@ -56,7 +76,7 @@ final class GearList {
         this.items = items.stream()
                 .map(item -> {
                     String folded = fold(item, plain);
-                    return new Item(item, folded, strangeWords(folded));
+                    return new Item(item, said(folded), strangeWords(folded));
                 })
                 .toList();
     }
@@ -89,6 +109,9 @@ final class GearList {
 
     /** The words of an item that are neither of a piece nor harmless. */
     private static List<String> strangeWords(String item) {
+        if (SAYING.containsKey(item) && !SAYING.get(item).equals(Set.of("none"))) {
+            return List.of();
+        }
         String rest = " " + item.replace(" ", "  ") + " ";
         for (String word : LONGEST_FIRST) {
             rest = rest.replace(word, " ");
@@ -100,21 +123,18 @@ final class GearList {
 
     /** Whether an item speaks of such a piece at all, be it of another kind or to say that it is not worn. */
     boolean speaksOf(GearPiece piece) {
-        return items.stream().anyMatch(item -> is(item.folded(), piece));
+        return items.stream().anyMatch(item -> item.speaksOf(piece));
     }
 
-    private static boolean is(String item, GearPiece piece) {
-        return switch (piece) {
-            case MASK -> says(item, "mask");
-            case JACKET -> says(item, "jacket") && !says(item, "underarm protector");
-            case UNDERARM_PROTECTOR -> says(item, "underarm protector");
-            case GLOVE -> says(item, "glove");
-        };
-    }
-
-    private static boolean says(String item, String piece) {
-        String spaced = " " + item + " ";
-        return WORDS.getOrDefault(piece, List.of()).stream().anyMatch(word -> spaced.contains(" " + word + " "));
+    private static Set<String> said(String item) {
+        List<String> words = List.of(item.split(" "));
+        Set<String> said = new HashSet<>();
+        for (int from = 0; from < words.size(); from++) {
+            for (int to = from + 1; to <= Math.min(from + MOST_WORDS, words.size()); to++) {
+                said.addAll(SAYING.getOrDefault(String.join(" ", words.subList(from, to)), Set.of()));
+            }
+        }
+        return said;
     }
 
     /** An item for comparison, the school's own words put as what they mean. */
@@ -131,6 +151,13 @@ final class GearList {
                 .replaceAll("")
                 .toLowerCase(Locale.ROOT);
         return BETWEEN_WORDS.matcher(apart).replaceAll(" ").strip();
+    }
+
+    private static Map<String, Set<String>> saying() {
+        Map<String, Set<String>> saying = new HashMap<>();
+        WORDS.forEach((what, words) -> words.forEach(
+                word -> saying.computeIfAbsent(word, one -> new HashSet<>()).add(what)));
+        return saying;
     }
 
     private static Map<String, List<String>> load() {

@@ -24,18 +24,17 @@ import org.drillwright.wording.Message;
 final class Faults {
 
     private final Subject subject;
-    private final Rehearsal.Words words;
-    private final Replay replay;
+    private final Rehearsal rehearsal;
     private final List<Fault> faults = new ArrayList<>();
 
-    private Faults(Subject subject, Rehearsal.Words words, Replay replay) {
+    private Faults(Subject subject, Rehearsal rehearsal) {
         this.subject = subject;
-        this.words = words;
-        this.replay = replay;
+        this.rehearsal = rehearsal;
     }
 
-    static List<Fault> of(Subject subject, Rehearsal.Words words, Replay replay) {
-        Faults faults = new Faults(subject, words, replay);
+    static List<Fault> of(Subject subject, Rehearsal rehearsal) {
+        Faults faults = new Faults(subject, rehearsal);
+        Replay replay = rehearsal.replay();
         faults.addAll(-1, replay.opening(), "opening");
         for (int step = 0; step < replay.counts().size(); step++) {
             faults.addCount(step, replay.counts().get(step));
@@ -47,7 +46,9 @@ final class Faults {
     private void addCount(int step, Count count) {
         Message where = Where.count(subject.count(step));
         for (Played played : count.moves()) {
-            add(step, played, subject.turnWords(step, played.move().by()), where);
+            if (!played.refusals().isEmpty()) {
+                add(step, played, subject.turnWords(step, played.move().by()), where);
+            }
         }
         for (Map.Entry<Side, Refusal> unmet : count.unmet().entrySet()) {
             Side side = unmet.getKey();
@@ -65,7 +66,9 @@ final class Faults {
     }
 
     private void addAll(int part, List<Played> moves, String name) {
-        moves.forEach(played -> add(part, played, subject.words(FieldPath.of(name)), Where.part(name)));
+        moves.stream()
+                .filter(played -> !played.refusals().isEmpty())
+                .forEach(played -> add(part, played, subject.words(FieldPath.of(name)), Where.part(name)));
     }
 
     private void add(int part, Played played, Written told, Message where) {
@@ -78,7 +81,7 @@ final class Faults {
     }
 
     private void add(Refusal refusal, Spot spot, Message where, State before, Span span) {
-        Attempt attempt = new Attempt(replay, words, spot, refusal);
+        Attempt attempt = new Attempt(rehearsal, spot, refusal);
         faults.add(new Fault(refusal, spot.by(), where, before, attempt, span));
     }
 }

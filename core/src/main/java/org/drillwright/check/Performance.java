@@ -6,17 +6,15 @@ import org.drillwright.phrase.Replay;
 import org.drillwright.phrase.SettingReader;
 
 /** What a drill's words were read as, the drill as it was played, and what the phrase refused. */
-record Performance(Script script, Replay replay, List<Fault> faults) {
+record Performance(Script script, Rehearsal rehearsal, List<Fault> faults) {
 
     static Performance of(Subject subject) {
-        Performance first = of(subject, Script.read(subject.drill(), subject.reader()));
-        return Readings.chosen(subject, first);
+        Script read = Script.read(subject.drill(), subject.reader());
+        Rehearsal first = Rehearsal.of(SettingReader.of(subject.drill(), subject.school(), read.start()), read.words());
+        return Readings.chosen(subject, read, first);
     }
 
-    /** The drill played with its words read in just this way. */
-    static Performance of(Subject subject, Script script) {
-        Rehearsal.Words words = script.words();
-        Replay replay = Rehearsal.play(SettingReader.of(subject.drill(), subject.school(), script.start()), words);
-        return new Performance(script, replay, Faults.of(subject, words, replay));
+    Replay replay() {
+        return rehearsal.replay();
     }
 }

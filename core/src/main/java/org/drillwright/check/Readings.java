@@ -8,6 +8,7 @@ import org.drillwright.model.Side;
 import org.drillwright.notation.OtherReading;
 import org.drillwright.notation.TwoReadings;
 import org.drillwright.notation.Utterance;
+import org.drillwright.phrase.Rehearsal;
 import org.drillwright.source.Span;
 
 /**
@@ -17,29 +18,48 @@ import org.drillwright.source.Span;
 final class Readings {
 
     private final Subject subject;
-    private Performance best;
+    private Tried best;
 
-    private Readings(Subject subject, Performance first) {
+    private Readings(Subject subject, Tried first) {
         this.subject = subject;
         this.best = first;
     }
 
-    /** The performance with the fewest faults that the words allow, turn by turn from the first count on. */
-    static Performance chosen(Subject subject, Performance first) {
-        Script told = ToldOfBoth.read(first.script());
-        Readings readings = new Readings(subject, told.equals(first.script()) ? first : Performance.of(subject, told));
+    /** The drill played with its words read in one way. */
+    private record Tried(Script script, Rehearsal played) {
+
+        /** The same drill, read otherwise. */
+        Tried as(Script other) {
+            return new Tried(other, played.otherwise(other.words()));
+        }
+
+        int refusals() {
+            return played.replay().refusals();
+        }
+    }
+
+    /**
+     * The performance with the fewest faults that the words allow, turn by turn from the first count on.
+     *
+     * @param first the drill as it plays with its words as they were read first
+     */
+    static Performance chosen(Subject subject, Script read, Rehearsal first) {
+        Tried asRead = new Tried(read, first);
+        Script told = ToldOfBoth.read(read);
+        Readings readings = new Readings(subject, told.equals(read) ? asRead : asRead.as(told));
         readings.chooseAround(Script::opening, Script::opening);
         subject.turns().forEach(turn -> readings.choose(turn.step(), turn.side()));
         readings.chooseAround(Script::closing, Script::closing);
-        return readings.best;
+        Tried best = readings.best;
+        return new Performance(best.script(), best.played(), Faults.of(subject, best.played()));
     }
 
     /** Before and behind the counts, too: masks that come down are put on at first and taken off at last. */
     private void chooseAround(Function<Script, Utterance> part, BiFunction<Script, Utterance, Script> with) {
-        for (OtherReading other : part.apply(best.script()).others()) {
-            if (other.kind() != OtherReading.Kind.OF_YOUR_PARTNER && other.kind() != OtherReading.Kind.OF_ONESELF) {
-                Performance played = Performance.of(subject, with.apply(best.script(), other.utterance()));
-                best = played.faults().size() < best.faults().size() ? played : best;
+        for (OtherReading reading : part.apply(best.script()).others()) {
+            if (reading.kind() != OtherReading.Kind.OF_YOUR_PARTNER && reading.kind() != OtherReading.Kind.OF_ONESELF) {
+                Tried other = best.as(with.apply(best.script(), reading.utterance()));
+                best = other.refusals() < best.refusals() ? other : best;
             }
         }
     }
@@ -48,7 +68,7 @@ final class Readings {
         chooseByPlaying(step, side);
         if (ToldOfBoth.leavesOpenWhose(best.script(), step, side)) {
             Utterance turn = best.script().turn(step, side).byNobodyKnown();
-            best = Performance.of(subject, best.script().with(step, side, turn));
+            best = best.as(best.script().with(step, side, turn));
         }
     }
 
@@ -60,24 +80,23 @@ final class Readings {
         if (others.isEmpty()) {
             return;
         }
-        List<Performance> all = others.stream()
-                .map(other -> Performance.of(subject, best.script().with(step, side, other.utterance())))
+        List<Tried> all = others.stream()
+                .map(other -> best.as(best.script().with(step, side, other.utterance())))
                 .toList();
-        Performance chosen = best;
-        for (Performance played : all) {
-            chosen = played.faults().size() < chosen.faults().size() ? played : chosen;
+        Tried chosen = best;
+        for (Tried one : all) {
+            chosen = one.refusals() < chosen.refusals() ? one : chosen;
         }
         Utterance meant = chosen.script().turn(step, side);
         List<TwoReadings> open = new ArrayList<>();
         String tag = subject.reader().tag(subject.turnWords(step, side).text());
         for (int at = 0; at < all.size() && open.isEmpty(); at++) {
             OtherReading other = others.get(at);
-            if (other.asLikely()
-                    && all.get(at).faults().size() > chosen.faults().size()) {
+            if (other.asLikely() && all.get(at).refusals() > chosen.refusals()) {
                 open.add(new TwoReadings(whole(meant), said(meant, tag), said(other.utterance(), tag)));
             }
         }
-        best = Performance.of(subject, chosen.script().with(step, side, meant.leaving(open)));
+        best = chosen.as(chosen.script().with(step, side, meant.leaving(open)));
     }
 
     private String said(Utterance turn, String tag) {

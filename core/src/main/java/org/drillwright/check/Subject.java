@@ -20,6 +20,7 @@ import org.drillwright.model.Step;
 import org.drillwright.model.Weapon;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Utterance;
+import org.drillwright.phrase.Rehearsal;
 import org.drillwright.phrase.Replay;
 import org.drillwright.reading.TurnReader;
 import org.drillwright.source.FieldPath;
@@ -223,6 +224,11 @@ public final class Subject {
     /** The drill as it was played. */
     public Replay replay() {
         return performance().replay();
+    }
+
+    /** For playing it in other words. */
+    Rehearsal rehearsal() {
+        return performance().rehearsal();
     }
 
     /** What the phrase refused, each in its place. */

@@ -97,7 +97,7 @@ public final class Suggestions {
     /** Whether nothing is refused in a count with one more move. */
     private static boolean plays(Subject subject, int step, Move move) {
         Rehearsal.Words words = subject.script().words().with(step, move.by(), turn -> move.parts());
-        Count count = Rehearsal.play(subject.replay().setting(), words).counts().get(step);
+        Count count = subject.rehearsal().otherwise(words).replay().counts().get(step);
         return count.unmet().isEmpty()
                 && count.moves().stream().allMatch(played -> played.refusals().isEmpty());
     }

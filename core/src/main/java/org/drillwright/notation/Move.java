@@ -28,7 +28,12 @@ public record Move(Side by, List<Clause> parts) {
 
     /** Whether no unread word leaves anything of it in doubt. */
     public boolean isCertain() {
-        return parts.stream().allMatch(Clause::isCertain);
+        for (Clause part : parts) {
+            if (!part.isCertain()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether it is not known what it is: words of it were not read, or leave it open. */
@@ -38,9 +43,11 @@ public record Move(Side by, List<Clause> parts) {
 
     /** The action that the move is known by. */
     public Action action() {
-        return strike().<Action>map(strike -> strike)
-                .or(() -> lunge())
-                .orElseGet(() -> parts.get(0).action());
+        return parts.size() == 1
+                ? parts.get(0).action()
+                : strike().<Action>map(strike -> strike)
+                        .or(() -> lunge())
+                        .orElseGet(() -> parts.get(0).action());
     }
 
     /** The stroke, with what the lunge's words add to its aim. */
@@ -57,11 +64,12 @@ public record Move(Side by, List<Clause> parts) {
 
     /** The lunge that carries it, if one does. */
     public Optional<Action.Lunge> lunge() {
-        return parts.stream()
-                .map(Clause::action)
-                .filter(Action.Lunge.class::isInstance)
-                .map(Action.Lunge.class::cast)
-                .findFirst();
+        for (Clause part : parts) {
+            if (part.action() instanceof Action.Lunge lunge) {
+                return Optional.of(lunge);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The steps of the feet in it, in their order. */
@@ -77,7 +85,12 @@ public record Move(Side by, List<Clause> parts) {
 
     /** Whether a point or an edge goes towards someone, or a lunge carries one. */
     public boolean isAssault() {
-        return strike().isPresent() || lunge().isPresent();
+        for (Clause part : parts) {
+            if (part.action() instanceof Action.Strike || part.action() instanceof Action.Lunge) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** An extension and the touch it leads to are one stroke. */

@@ -13,6 +13,7 @@ import org.drillwright.notation.Utterance;
 /** Plays a drill once more with something done otherwise where it was refused. */
 public final class Attempt {
 
+    private final Rehearsal rehearsal;
     private final Replay replay;
     private final Rehearsal.Words words;
     private final Spot spot;
@@ -20,13 +21,13 @@ public final class Attempt {
     private final Map<Rehearsal.Words, Leaves> tried = new HashMap<>();
 
     /**
-     * @param replay the drill as it was played
-     * @param words that it was played from
+     * @param rehearsal the drill as it was played
      * @param spot where it was refused
      */
-    public Attempt(Replay replay, Rehearsal.Words words, Spot spot, Refusal refusal) {
-        this.replay = replay;
-        this.words = words;
+    public Attempt(Rehearsal rehearsal, Spot spot, Refusal refusal) {
+        this.rehearsal = rehearsal;
+        this.replay = rehearsal.replay();
+        this.words = rehearsal.words();
         this.spot = spot;
         this.refused = new Key(spot.part(), spot.by(), refusal.getClass());
     }
@@ -58,7 +59,7 @@ public final class Attempt {
 
     private Leaves leaves(Rehearsal.Words changed) {
         int last = spot.part() + changed.counts().size() - words.counts().size();
-        Replay again = Rehearsal.play(replay.setting(), changed.first(last + 2));
+        Replay again = rehearsal.otherwise(changed.first(last + 2)).replay();
         List<Side> one = List.of(spot.by());
         List<Side> both = List.of(Side.values());
         if (!isWayOut(again, last, one)) {

@@ -37,22 +37,30 @@ final class Hindsight {
         Count count = counts.get(at);
         List<Played> moves = new ArrayList<>();
         for (Played one : count.moves()) {
-            List<Refusal> refusals = new ArrayList<>(one.refusals());
-            List<Question> asked = new ArrayList<>(one.asked());
-            boolean certain = one.move().isCertain();
-            if (certain && one.move().action().isReply(Reply.RECEIVE)) {
-                Fact<Boolean> hit = hit(one.move().by(), at);
-                asked.add(new Question("attack", hit.isKnown(), hit.since()));
-                if (hit.is(false)) {
-                    refusals.add(new Refusal.NothingToTake());
-                }
-            }
-            if (certain && holdsUnderRiposte(one) && !takes(one.move().by(), at)) {
-                refusals.add(new Refusal.HoldUnderAttack());
-            }
-            moves.add(one.refused(refusals, asked));
+            moves.add(one.move().isCertain() ? judged(one, at) : one);
         }
         return new Count(count.begin(), moves, count.end(), count.unmet());
+    }
+
+    private Played judged(Played one, int at) {
+        boolean receives = one.move().action().isReply(Reply.RECEIVE);
+        boolean holds = holdsUnderRiposte(one) && !takes(one.move().by(), at);
+        if (!receives && !holds) {
+            return one;
+        }
+        List<Refusal> refusals = new ArrayList<>(one.refusals());
+        List<Question> asked = new ArrayList<>(one.asked());
+        if (receives) {
+            Fact<Boolean> hit = hit(one.move().by(), at);
+            asked.add(new Question("attack", hit.isKnown(), hit.since()));
+            if (hit.is(false)) {
+                refusals.add(new Refusal.NothingToTake());
+            }
+        }
+        if (holds) {
+            refusals.add(new Refusal.HoldUnderAttack());
+        }
+        return one.refused(refusals, asked);
     }
 
     /** To hold, in the lunge or on guard, is no word of being hit; the play lets it pass under a riposte until both are known. */

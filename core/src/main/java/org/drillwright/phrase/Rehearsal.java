@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Clause;
@@ -17,7 +18,7 @@ import org.drillwright.phrase.told.ToldClauses;
 import org.drillwright.phrase.told.TurnMoves;
 import org.drillwright.wording.Message;
 
-/** Plays a whole drill: opening, start, count after count, closing. */
+/** A whole drill played: opening, start, count after count, closing. */
 public final class Rehearsal {
 
     /**
@@ -54,6 +55,11 @@ public final class Rehearsal {
             return told.doing(change.apply(told.clauses()));
         }
 
+        /** What both are told on a count; nothing behind the last one. */
+        Map<Side, Utterance> turns(int count) {
+            return count < counts.size() ? counts.get(count) : Map.of();
+        }
+
         /** The same, with no more than so many counts. */
         Words first(int many) {
             return new Words(opening, start, counts.subList(0, Math.min(many, counts.size())), closing);
@@ -62,39 +68,112 @@ public final class Rehearsal {
 
     private final Setting setting;
     private final Words words;
+    private final Replay replay;
+    private final List<Taken> taken;
     private final Map<Side, Fact<Boolean>> attacked = new EnumMap<>(Side.class);
     private final Set<Side> footFirst = EnumSet.noneOf(Side.class);
 
-    private Rehearsal(Setting setting, Words words) {
+    /** All that a count begins with: what is the same in this, in its words and in those of the next count ends the same. */
+    private record Stage(State state, Map<Side, Fact<Boolean>> attacked, Set<Side> footFirst) {
+
+        private Stage {
+            attacked = Map.copyOf(attacked);
+            footFirst = Set.copyOf(footFirst);
+        }
+    }
+
+    /** A count as it was played, before it was known what comes behind it. */
+    private record Taken(Stage from, Count count, Stage to) {}
+
+    private Rehearsal(Setting setting, Words words, Optional<Rehearsal> before) {
         this.setting = setting;
         this.words = words;
         for (Side side : Side.values()) {
             attacked.put(side, Fact.of(false));
         }
+        this.taken = new ArrayList<>();
+        this.replay = play(before);
     }
 
     /** Plays a drill; never throws, whatever it holds. */
-    public static Replay play(Setting setting, Words words) {
-        return new Rehearsal(setting, words).play();
+    public static Rehearsal of(Setting setting, Words words) {
+        return new Rehearsal(setting, words, Optional.empty());
     }
 
-    private Replay play() {
+    /** Plays the same drill in other words. What they leave as it was is not played again. */
+    public Rehearsal otherwise(Words others) {
+        return new Rehearsal(setting, others, Optional.of(this));
+    }
+
+    /** The drill as it was played. */
+    public Replay replay() {
+        return replay;
+    }
+
+    /** What it was played from. */
+    public Words words() {
+        return words;
+    }
+
+    private Replay play(Optional<Rehearsal> before) {
+        Optional<Rehearsal> begunAlike = before.filter(other -> soundAlike(words.opening(), other.words.opening())
+                && words.start().equals(other.words.start()));
         List<Played> opening = new ArrayList<>();
-        State opened = together(State.atAttention(), words.opening(), Where.OPENING, opening);
-        State start = new StartState(setting, words.start()).from(opened);
-        List<Count> counts = new ArrayList<>();
-        State state = start;
+        State opened = begunAlike
+                .map(other -> {
+                    opening.addAll(other.replay.opening());
+                    return other.replay.opened();
+                })
+                .orElseGet(() -> together(State.atAttention(), words.opening(), Where.OPENING, opening));
+        State start = begunAlike
+                .map(other -> other.replay.start())
+                .orElseGet(() -> new StartState(setting, words.start()).from(opened));
+        Stage stage = new Stage(start, attacked, footFirst);
         for (int at = 0; at < words.counts().size(); at++) {
-            Map<Side, Utterance> next =
-                    at + 1 < words.counts().size() ? words.counts().get(at + 1) : Map.of();
-            Count count = count(state, words.counts().get(at), next, Where.count(at + 1));
-            counts.add(count);
-            state = count.end();
+            Stage from = stage;
+            int count = at;
+            Taken next =
+                    before.flatMap(other -> other.taken(count, from, words)).orElseGet(() -> take(count, from));
+            taken.add(next);
+            stage = next.to();
         }
+        List<Count> counts = taken.stream().map(Taken::count).toList();
         List<Played> closing = new ArrayList<>();
-        together(state, words.closing(), Where.CLOSING, closing);
+        together(stage.state(), words.closing(), Where.CLOSING, closing);
         List<Count> judged = setting.partner() ? Hindsight.of(counts) : counts;
         return new Replay(setting, opening, opened, start, judged, closing);
+    }
+
+    /** A count as it was played here, if other words cannot make anything else of it. */
+    private Optional<Taken> taken(int at, Stage from, Words others) {
+        boolean same = at < taken.size()
+                && soundAlike(others.turns(at), words.turns(at))
+                && soundAlike(others.turns(at + 1), words.turns(at + 1))
+                && taken.get(at).from().equals(from);
+        return same ? Optional.of(taken.get(at)) : Optional.empty();
+    }
+
+    private static boolean soundAlike(Map<Side, Utterance> one, Map<Side, Utterance> other) {
+        return one == other
+                || Stream.of(Side.values())
+                        .allMatch(side -> soundAlike(
+                                one.getOrDefault(side, Utterance.NOTHING),
+                                other.getOrDefault(side, Utterance.NOTHING)));
+    }
+
+    /** What else a text may say, and of whom it tells, is nothing to those who play it. */
+    private static boolean soundAlike(Utterance one, Utterance other) {
+        return one.tradeWords() == other.tradeWords()
+                && one.clauses().equals(other.clauses())
+                && one.unread().equals(other.unread());
+    }
+
+    private Taken take(int at, Stage from) {
+        attacked.putAll(from.attacked());
+        footFirst.clear();
+        footFirst.addAll(from.footFirst());
+        Count count = count(from.state(), words.turns(at), words.turns(at + 1), Where.count(at + 1));
+        return new Taken(from, count, new Stage(count.end(), attacked, footFirst));
     }
 
     /** Words that concern both unless they name one. */

@@ -21,6 +21,23 @@ public record Replay(
         closing = List.copyOf(closing);
     }
 
+    /** How many things the phrase refuses in it. */
+    public int refusals() {
+        int refusals = refusals(opening) + refusals(closing);
+        for (Count count : counts) {
+            refusals += refusals(count.moves()) + count.unmet().size();
+        }
+        return refusals;
+    }
+
+    private static int refusals(List<Played> moves) {
+        int refusals = 0;
+        for (Played played : moves) {
+            refusals += played.refusals().size();
+        }
+        return refusals;
+    }
+
     /** The state in which the last count ends. */
     public State end() {
         return counts.isEmpty() ? start : counts.get(counts.size() - 1).end();

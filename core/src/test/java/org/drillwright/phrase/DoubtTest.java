@@ -42,9 +42,10 @@ class DoubtTest {
             steps.add(new EnumMap<>(turns));
         }
         steps.get(step).put(side, with(script.turn(step, side), doubt));
-        return Rehearsal.play(
-                subject.replay().setting(),
-                new Rehearsal.Words(script.opening(), script.start(), steps, script.closing()));
+        return Rehearsal.of(
+                        subject.replay().setting(),
+                        new Rehearsal.Words(script.opening(), script.start(), steps, script.closing()))
+                .replay();
     }
 
     private static Utterance with(Utterance turn, Doubt doubt) {

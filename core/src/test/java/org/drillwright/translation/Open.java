@@ -96,9 +96,10 @@ final class Open {
     private static void from(Drill drill, School school, String start, TurnReader reader, Set<List<Action>> all) {
         Utterance told = reader.readForBoth(start, Side.LEADER);
         Utterance opening = reader.read("Salute. Masks on. " + start);
-        Replay replay = Rehearsal.play(
-                SettingReader.of(drill, school, told),
-                new Rehearsal.Words(opening, told, List.of(Map.of()), Utterance.NOTHING));
+        Replay replay = Rehearsal.of(
+                        SettingReader.of(drill, school, told),
+                        new Rehearsal.Words(opening, told, List.of(Map.of()), Utterance.NOTHING))
+                .replay();
         from(replay.counts().get(0).begin(), replay.setting(), all);
     }
 

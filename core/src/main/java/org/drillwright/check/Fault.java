@@ -14,9 +14,11 @@ import org.drillwright.wording.Message;
  * @param where the count in words: {@code count 2}, {@code the opening}
  * @param before the state in which it was refused
  * @param attempt plays the drill with something else done here
+ * @param inDoubt whether words of the count, of either turn, were not read
  * @param span the words in the file
  */
-public record Fault(Refusal refusal, Side by, Message where, State before, Attempt attempt, Span span) {
+public record Fault(
+        Refusal refusal, Side by, Message where, State before, Attempt attempt, boolean inDoubt, Span span) {
 
     /** For what a rule would name instead. */
     public WaysOut ways() {

@@ -80,8 +80,16 @@ final class Faults {
         }
     }
 
+    private boolean inDoubt(int step) {
+        List<Count> counts = rehearsal.replay().counts();
+        return step >= 0
+                && step < counts.size()
+                && counts.get(step).moves().stream()
+                        .anyMatch(played -> played.move().isInDoubt());
+    }
+
     private void add(Refusal refusal, Spot spot, Message where, State before, Span span) {
         Attempt attempt = new Attempt(rehearsal, spot, refusal);
-        faults.add(new Fault(refusal, spot.by(), where, before, attempt, span));
+        faults.add(new Fault(refusal, spot.by(), where, before, attempt, inDoubt(spot.part()), span));
     }
 }

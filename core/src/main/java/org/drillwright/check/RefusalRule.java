@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drillwright.source.Findings;
+import org.drillwright.source.Severity;
 
 /** A rule that puts into words what the phrase refuses. */
 public abstract class RefusalRule implements Rule {
@@ -26,11 +27,24 @@ public abstract class RefusalRule implements Rule {
             say(fault, subject)
                     .ifPresent(sentence -> findings.add(
                             text.id(),
-                            sentence.severity(),
+                            severity(sentence, fault),
                             fault.span(),
                             sentence.what(),
                             sentence.wayOut().words()));
         }
+    }
+
+    private Severity severity(Sentence sentence, Fault fault) {
+        boolean doubtful = restsOnBothTurns() && fault.inDoubt() && sentence.severity() == Severity.ERROR;
+        return doubtful ? Severity.WARNING : sentence.severity();
+    }
+
+    /**
+     * Whether what this rule refuses could be right if the other words of the count, which were not read, said more of where
+     * a blade stands or a stroke goes: then it only warns.
+     */
+    protected boolean restsOnBothTurns() {
+        return false;
     }
 
     /** The turns that play in place of those that this rule finds fault with. */

@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.Path;
@@ -57,6 +58,7 @@ final class CountOrder {
         if (action instanceof Action.Parry || action instanceof Action.Place || action instanceof Action.Evade) {
             boolean drawn = threatens(others)
                     && ((isDrawn(move) && !meetsWhatIsShown(move, state, others))
+                            || uncovers(move, state, others)
                             || isDeceived(move, state, others)
                             || fallsForFeint(state, move, others));
             boolean meets = comes(state, by, others) && !waits(state, move, others);
@@ -112,6 +114,43 @@ final class CountOrder {
                 && own(move).stream()
                         .anyMatch(later -> later.action().isReply(Action.Reply.RECEIVE)
                                 || later.action() instanceof Action.Invite);
+    }
+
+    /**
+     * A hand that the leader moves, unasked and not called a parry, from the line that is then attacked, or to the other
+     * height, has gone there before: it gives the line away (common practice, no source).
+     */
+    private boolean uncovers(Move move, State state, Deque<Move> others) {
+        if (move.by() != Side.LEADER
+                || !(move.action() instanceof Action.Place place)
+                || state.attackOn(move.by()).isPresent()
+                || !state.on(move.by()).isKnown()) {
+            return false;
+        }
+        Set<Line> closed = setting.parries().row(place.position()).lines();
+        return others.stream()
+                .flatMap(other -> other.strike().stream())
+                .findFirst()
+                .filter(strike ->
+                        !strike.feint() && !isRiposte(state, strike, move.by().other()))
+                .map(strike -> new Sighting(state, setting, move.by().other(), strike))
+                .filter(stroke -> leaves(move.by(), closed, state, stroke))
+                .isPresent();
+    }
+
+    private boolean leaves(Side by, Set<Line> closed, State state, Sighting stroke) {
+        boolean otherHeight = stroke.height()
+                .filter(height -> closed.stream()
+                        .allMatch(line -> line.height().filter(height::equals).isEmpty()))
+                .isPresent();
+        boolean stood = state.of(by)
+                .hand()
+                .value()
+                .map(held -> setting.parries().row(held).lines())
+                .filter(lines -> stroke.line().value().filter(lines::contains).isPresent())
+                .isPresent();
+        boolean open = stroke.line().value().filter(closed::contains).isEmpty();
+        return otherHeight || (stood && open);
     }
 
     /** Whether a hand that is drawn away goes to the line of a feint, or of the first movement of a compound attack. */

@@ -74,6 +74,9 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
         if (deceived && ownsTo(nextTurns.getOrDefault(side, Utterance.NOTHING))) {
             return new LeftUnmet(end, Optional.empty());
         }
+        if (deceived && wentBefore(side, played)) {
+            return new LeftUnmet(gone, Optional.of(new Refusal.HoldUnderAttack()));
+        }
         if (deceived && isRiposte(attack.get(), begin, side.other())) {
             return new LeftUnmet(gone, Optional.of(new Refusal.HandDeceived()));
         }
@@ -192,13 +195,15 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
                 || action.isReply(Action.Reply.RECEIVE);
     }
 
-    /** Who opens a line on this very count and does nothing more offers the touch: common practice, no source. */
+    /** Who opens a line on this very count, with a hand that goes elsewhere or not, offers the touch: common practice, no source. */
     static boolean showsTarget(Side side, List<Played> played) {
         List<Played> own =
                 played.stream().filter(one -> one.move().by() == side).toList();
-        return !own.isEmpty()
+        return own.stream().anyMatch(one -> one.move().action() instanceof Action.Invite)
                 && own.stream()
-                        .allMatch(one -> one.move().isCertain() && one.move().action() instanceof Action.Invite);
+                        .allMatch(one -> one.move().isCertain()
+                                && (one.move().action() instanceof Action.Invite
+                                        || one.move().action() instanceof Action.Place));
     }
 
     /** Whether all that a side did was to put the hand where the stroke then went round it. */
@@ -208,6 +213,14 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
         return !own.isEmpty()
                 && own.stream()
                         .allMatch(one -> one.move().isCertain() && one.move().action() instanceof Action.Place);
+    }
+
+    /** Whether the leader's hand had gone there before anything attacked, and so gave the line away. */
+    private static boolean wentBefore(Side side, List<Played> played) {
+        return side == Side.LEADER
+                && played.stream()
+                        .filter(one -> one.move().by() == side)
+                        .allMatch(one -> one.before().on(side).is(Optional.empty()));
     }
 
     /** Whether it is called a riposte, or comes behind the feint of one, from who has parried before. */

@@ -47,6 +47,15 @@ class CountOrderTest implements Staged {
                 ! L OutOfReach[measure=1, lunges=false, lunged=false]
                 ! on F Unanswered[line=HIGH_INSIDE]
                 = On guard in sixte, blades apart, at lunge distance.
+                L Move the hand to quarte.
+                F Thrust to the high outside line with a lunge.
+                > L quarte closed | F sixte open, arm to high-outside, lunge | at 0
+                ! on L HoldUnderAttack
+                = On guard in sixte, blades apart, at lunge distance.
+                L Move the hand to quarte.
+                F Thrust to the high inside line with a lunge.
+                > L quarte closed | F sixte open, arm to nothing, lunge | at 0 | blades high-inside held by L | right L quarte
+                = On guard in sixte, blades apart, at lunge distance.
                 L Xyzzy plugh.
                 F Thrust to the high inside line with a lunge.
                 > L ? ?, arm? to ?, feet?, mask? | F sixte open, arm to high-inside, lunge | at ? | blades ? | on L ? | on F ? | right ? | changed by L from ?

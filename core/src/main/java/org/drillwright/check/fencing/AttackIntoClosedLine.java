@@ -22,6 +22,11 @@ public final class AttackIntoClosedLine extends RefusalRule {
     }
 
     @Override
+    protected boolean restsOnBothTurns() {
+        return true;
+    }
+
+    @Override
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         if (!(fault.refusal() instanceof Refusal.ClosedLine closed)) {
             return Sentence.none();

@@ -31,6 +31,11 @@ public final class ParryMisses extends RefusalRule {
     }
 
     @Override
+    protected boolean restsOnBothTurns() {
+        return true;
+    }
+
+    @Override
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         Setting setting = subject.replay().setting();
         Refusal refusal = fault.refusal();

@@ -24,6 +24,11 @@ public final class WrongWayPastBlade extends RefusalRule {
     }
 
     @Override
+    protected boolean restsOnBothTurns() {
+        return true;
+    }
+
+    @Override
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         Refusal refusal = fault.refusal();
         if (refusal instanceof Refusal.NoBladeToPass none) {

@@ -47,6 +47,7 @@ class BatchesTest {
         "z, 82, 2",
         "aa, 95, 2",
         "bb, 72, 6",
+        "cc, 58, 1",
         "fr1 fr2, 92, 0",
         "it1 it2, 92, 0",
         "es1 es2 es3 es4, 76, 4",

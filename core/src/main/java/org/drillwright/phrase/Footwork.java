@@ -29,7 +29,10 @@ final class Footwork {
         boolean half = step.foot().halfSteps() % 2 != 0;
         int shift = half ? 0 : -step.foot().halfSteps() / 2 * step.times();
         State from = state;
-        if (shift != 0 && state.of(by).isLunged()) {
+        if (shift > 0 && state.of(by).isLunged() && moment.where().equals(Where.CLOSING)) {
+            // Who goes back when the phrase is over comes up first, and nobody says so: common practice, no source.
+            from = toGuard(state, Action.Way.BACK, Stance.UNSTATED);
+        } else if (shift != 0 && state.of(by).isLunged()) {
             ledger.refuse(new Refusal.NotRecovered(shift < 0 ? Refusal.Onward.GOES_FORWARD : Refusal.Onward.GOES_BACK));
             from = state.with(by, state.of(by).withFeet(Fact.of(Feet.ON_GUARD))).with(Range.UNKNOWN);
         }

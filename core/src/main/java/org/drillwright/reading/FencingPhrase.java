@@ -62,6 +62,9 @@ final class FencingPhrase {
             engagedThere(blade.contact());
         }
         Action action = said instanceof Action.Strike strike ? behindParry(strike) : whileStepping(said);
+        if (said instanceof Action.OnGuard guard && isInTheLunge()) {
+            action = new Action.Recover(Action.Way.BACK, guard.stance());
+        }
         discourse.tell(lunged ? Gloss.inTheLunge(action) : action, span);
         lunged = lunged && !(said instanceof Action.Recover) && !(said instanceof Action.Step);
     }
@@ -125,6 +128,26 @@ final class FencingPhrase {
         return tongue.lexicon().at(discourse.sentence(), at).stream()
                 .anyMatch(match ->
                         match.end() == at + 1 && match.entry().category().equals(category));
+    }
+
+    /** 'Lunge, hold it, and come back to guard': he who comes on guard out of his lunge has recovered. */
+    private boolean isInTheLunge() {
+        int at = discourse.size() - 1;
+        while (at >= 0 && keepsTheLunge(discourse.get(at).action())) {
+            at--;
+        }
+        return at >= 0
+                && discourse.get(at).action() instanceof Action.Lunge
+                && discourse.get(at).isCertain()
+                && discourse.get(at).subject().equals(discourse.subject());
+    }
+
+    /** What may be done in the lunge without an end of it; a hand that goes home behind a parry there may stay in it. */
+    private static boolean keepsTheLunge(Action action) {
+        return action instanceof Action.Strike
+                || (action instanceof Action.Answer answer
+                        && Set.of(Action.Reply.HOLD, Action.Reply.WAIT, Action.Reply.RECEIVE)
+                                .contains(answer.reply()));
     }
 
     /** "Advance, the blade engaged": it stays so. */

@@ -48,6 +48,7 @@ class BatchesTest {
         "aa, 95, 2",
         "bb, 72, 6",
         "cc, 58, 1",
+        "dd, 95, 0",
         "fr1 fr2, 92, 0",
         "it1 it2, 92, 0",
         "es1 es2 es3 es4, 76, 4",

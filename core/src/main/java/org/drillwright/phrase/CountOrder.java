@@ -118,7 +118,8 @@ final class CountOrder {
 
     /**
      * A hand that the leader moves, unasked and not called a parry, from the line that is then attacked, or to the other
-     * height, has gone there before: it gives the line away (common practice, no source).
+     * height, has gone there before: it gives the line away (common practice, no source). Where it stood and nobody knows, it
+     * may have stood in that line.
      */
     private boolean uncovers(Move move, State state, Deque<Move> others) {
         if (move.by() != Side.LEADER
@@ -147,8 +148,8 @@ final class CountOrder {
                 .hand()
                 .value()
                 .map(held -> setting.parries().row(held).lines())
-                .filter(lines -> stroke.line().value().filter(lines::contains).isPresent())
-                .isPresent();
+                .map(lines -> stroke.line().value().filter(lines::contains).isPresent())
+                .orElse(true);
         boolean open = stroke.line().value().filter(closed::contains).isEmpty();
         return otherHeight || (stood && open);
     }

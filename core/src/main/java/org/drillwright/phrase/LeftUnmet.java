@@ -74,11 +74,11 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
         if (deceived && ownsTo(nextTurns.getOrDefault(side, Utterance.NOTHING))) {
             return new LeftUnmet(end, Optional.empty());
         }
-        if (deceived && wentBefore(side, played)) {
-            return new LeftUnmet(gone, Optional.of(new Refusal.HoldUnderAttack()));
-        }
         if (deceived && isRiposte(attack.get(), begin, side.other())) {
             return new LeftUnmet(gone, Optional.of(new Refusal.HandDeceived()));
+        }
+        if (deceived && wentBefore(side, played)) {
+            return new LeftUnmet(gone, Optional.of(new Refusal.HoldUnderAttack()));
         }
         if (attack.get().contact() && yields(side, played)) {
             return new LeftUnmet(gone, Optional.of(new Refusal.HoldUnderAttack()));

@@ -25,6 +25,7 @@ import org.drillwright.source.Findings;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Span;
 import org.drillwright.wording.Message;
+import org.drillwright.wording.Plain;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;

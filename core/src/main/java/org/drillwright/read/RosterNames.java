@@ -19,6 +19,7 @@ import org.drillwright.source.Findings;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Span;
 import org.drillwright.wording.Message;
+import org.drillwright.wording.Plain;
 
 /** The names of a roster as they are read: each one's own, and all that are spoken of there. */
 final class RosterNames {

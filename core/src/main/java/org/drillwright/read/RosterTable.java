@@ -25,6 +25,7 @@ import org.drillwright.table.Repeated;
 import org.drillwright.table.TableSettings;
 import org.drillwright.table.TableWords;
 import org.drillwright.wording.Message;
+import org.drillwright.wording.Plain;
 
 /**
  * A roster as a table: one line a person under a heading of keys. In a cell that holds several, drills and days stand

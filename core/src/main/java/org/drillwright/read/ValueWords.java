@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.drillwright.wording.DataLines;
+import org.drillwright.wording.Plain;
 
 /** What values of files are called in other languages than that of the keys. */
 final class ValueWords {

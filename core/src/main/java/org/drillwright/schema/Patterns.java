@@ -5,8 +5,8 @@ import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.drillwright.read.Plain;
 import org.drillwright.read.Shape;
+import org.drillwright.wording.Plain;
 
 /**
  * Regular expressions for values between quotes, in what ECMA-262 (with its u flag) and Java read alike. White space is

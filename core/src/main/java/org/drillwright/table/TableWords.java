@@ -1,22 +1,20 @@
 package org.drillwright.table;
 
-import java.text.Normalizer;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.drillwright.wording.DataLines;
+import org.drillwright.wording.Plain;
 
 /** The words of several languages by which tables name their columns, and in which some of the cells are written. */
 public final class TableWords {
 
-    private static final Pattern MARKS = Pattern.compile("\\p{M}+");
     private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{N}]+");
 
     private static final Map<String, Set<String>> HEADINGS = load("headings.words");
@@ -46,10 +44,7 @@ public final class TableWords {
 
     /** Small letters and figures alone, without accents. */
     static String fold(String word) {
-        String apart = Normalizer.normalize(word, Normalizer.Form.NFD);
-        return BETWEEN.matcher(MARKS.matcher(apart).replaceAll(""))
-                .replaceAll("")
-                .toLowerCase(Locale.ROOT);
+        return BETWEEN.matcher(Plain.fold(word)).replaceAll("");
     }
 
     private static Map<String, Set<String>> load(String name) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.drillwright.model.Language;
 import org.drillwright.model.Weapon;
 import org.drillwright.terms.Terms;
+import org.drillwright.wording.Plain;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;

@@ -1,16 +1,15 @@
 package org.drillwright.check.safety;
 
-import java.text.Normalizer;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.drillwright.wording.DataLines;
+import org.drillwright.wording.Plain;
 
 /** A drill's gear, item by item, as pieces. */
 final class GearList {
@@ -34,8 +33,6 @@ final class GearList {
             .orElse(0);
 
     private static final Pattern NUMBER = Pattern.compile("\\d+n?");
-
-    private static final Pattern ACCENT = Pattern.compile("\\p{M}+");
 
     private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}]+");
 
@@ -147,10 +144,7 @@ final class GearList {
     }
 
     private static String plain(String item) {
-        String apart = ACCENT.matcher(Normalizer.normalize(item, Normalizer.Form.NFD))
-                .replaceAll("")
-                .toLowerCase(Locale.ROOT);
-        return BETWEEN_WORDS.matcher(apart).replaceAll(" ").strip();
+        return BETWEEN_WORDS.matcher(Plain.fold(item)).replaceAll(" ").strip();
     }
 
     private static Map<String, Set<String>> saying() {

@@ -1,4 +1,4 @@
-package org.drillwright.read;
+package org.drillwright.wording;
 
 import java.text.Normalizer;
 import java.util.Locale;
